@@ -1,0 +1,50 @@
+import type { Problem, Reason, ReasonFacts } from "./problem";
+
+/** What a cell shows: bad input is #VALUE!, nothing to compute from is #N/A. */
+export type ProblemKind = "bad input" | "nothing to compute";
+
+interface Wording<R extends Reason> {
+  readonly kind: ProblemKind;
+  /** One sentence that names the argument, the value and what would be right. */
+  readonly say: (facts: ReasonFacts[R]) => string;
+}
+
+/** Every sentence that explains a problem, in one place. Tests compare these, never a copy. */
+export const wording: { readonly [R in Reason]: Wording<R> } = {
+  "argument-missing": {
+    kind: "bad input",
+    say: (f) => `${f.argument} is blank; give ${f.expected}.`,
+  },
+  "argument-not-usable": {
+    kind: "bad input",
+    say: (f) => `${f.argument}: "${f.given}" cannot be used; give ${f.expected}.`,
+  },
+  "date-ambiguous": {
+    kind: "bad input",
+    say: (f) =>
+      `${f.argument}: "${f.given}" could be ${f.first} or ${f.second}; type it as one of these, for example ${f.first}.`,
+  },
+  "date-not-understood": {
+    kind: "bad input",
+    say: (f) => `${f.argument}: "${f.given}" is not a date; type it like 2026-03-05 or 5 Mar 2026.`,
+  },
+  "terms-not-understood": {
+    kind: "bad input",
+    say: (f) =>
+      `${f.argument}: "${f.part}" in "${f.given}" is not understood; write for example "7 days", "3 working days", "5 working days after shoot" or "by 2026-03-05".`,
+  },
+  "nothing-to-compute": {
+    kind: "nothing to compute",
+    say: (f) => `There is nothing to compute ${f.what} from.`,
+  },
+  "error-in-cell": {
+    kind: "bad input",
+    say: (f) => `${f.argument} holds the error ${f.given}; mend that cell first.`,
+  },
+};
+
+/** The sentence for a problem. */
+export function sayProblem(problem: Problem): string {
+  const entry = wording[problem.reason] as Wording<Reason>;
+  return entry.say(problem.facts);
+}

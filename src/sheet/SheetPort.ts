@@ -1,0 +1,39 @@
+import type { Outcome } from "../domain/outcome";
+import type { CellEdit, WriteReceipt } from "./cellEdit";
+import type { CellPosition } from "./cellPosition";
+import type { SheetSnapshot, WorkbookSnapshot } from "./sheetSnapshot";
+
+/** What changed in the workbook: the area on one sheet, or null when only the sheet is known. */
+export interface SheetChange {
+  readonly sheetId: string;
+  readonly area: { readonly row: number; readonly column: number; readonly rowCount: number; readonly columnCount: number } | null;
+  /** True for a sheet that was added, renamed, hidden or deleted, so that the whole workbook is read again. */
+  readonly sheetsChanged: boolean;
+}
+
+/**
+ * What the pane needs of a workbook, whichever host holds it.
+ *
+ * Every call that can fail for a reason a user can mend resolves to an Outcome with one sentence; no call rejects.
+ */
+export interface SheetPort {
+  /** Reads every sheet's used range in one round trip. */
+  readWorkbook(): Promise<Outcome<WorkbookSnapshot>>;
+  /** Reads one sheet's used range in one round trip. */
+  readSheet(sheetId: string): Promise<Outcome<SheetSnapshot>>;
+  /** Shows the cell and selects it. */
+  goTo(at: CellPosition): Promise<Outcome<void>>;
+  activeCell(): Promise<Outcome<CellPosition>>;
+  /**
+   * Writes all the edits as one step (one undo where the host allows), or none: refused when a cell no
+   * longer holds what was expected, when the sheet is gone, or when it is protected.
+   */
+  write(label: string, edits: readonly CellEdit[]): Promise<Outcome<WriteReceipt>>;
+  /** Puts back what a step changed; refused, cell by cell named, where somebody has typed since. */
+  restore(receipt: WriteReceipt): Promise<Outcome<WriteReceipt>>;
+  /** Text kept inside the workbook under a key, or null. */
+  readKept(key: string): Promise<Outcome<string | null>>;
+  writeKept(key: string, text: string): Promise<Outcome<void>>;
+  /** Calls back after edits and recalculations, already gathered (debounced by the host side, about 150 ms). Returns how to stop. */
+  onChange(listener: (changes: readonly SheetChange[]) => void): () => void;
+}

@@ -1,0 +1,22 @@
+import type { Cell } from "./cell";
+import type { CellPosition } from "./cellPosition";
+
+/** One cell to write. */
+export interface CellEdit {
+  readonly at: CellPosition;
+  /**
+   * What the writer believes stands there now. A cell that holds anything else is not written and the
+   * whole step is refused, so that a filled cell is never overwritten unasked.
+   */
+  readonly expected: Cell;
+  /** A value, or a formula (en-US, with =) in `formula`. */
+  readonly value: Cell;
+  readonly formula?: string;
+  readonly numberFormat?: string;
+}
+
+/** What a step of writing changed, enough to put it back. */
+export interface WriteReceipt {
+  readonly label: string;
+  readonly prior: readonly CellEdit[];
+}

@@ -1,0 +1,12 @@
+import type { Table } from "./table";
+
+/** A table with the place it stands at in the workbook. */
+export interface SheetTable extends Table {
+  readonly sheetId: string;
+  readonly sheetName: string;
+  /** Sheet row and column (from 0) of cells[0][0]. */
+  readonly firstRow: number;
+  readonly firstColumn: number;
+  /** The formula of each cell of `cells`, or null where a value was typed. */
+  readonly formulas: readonly (readonly (string | null)[])[];
+}
