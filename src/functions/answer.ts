@@ -1,0 +1,10 @@
+import type { Outcome } from "../domain/outcome";
+import type { ColumnFormat, ResultCell } from "../domain/resultTable";
+import { toHostCell } from "./toHostCell";
+import { toHostError } from "./toHostError";
+
+/** Hands one result to its cell, or throws the host's error with the sentence. */
+export function answer(outcome: Outcome<ResultCell>, format: ColumnFormat = "as is"): unknown {
+  if (!outcome.ok) throw toHostError(outcome.problem);
+  return toHostCell(outcome.value, format);
+}
