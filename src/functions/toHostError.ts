@@ -8,5 +8,5 @@ export function toHostError(problem: Problem): Error {
   // In a plain page there is no host object; its absence must not hide the sentence.
   if (typeof CustomFunctions === "undefined" || CustomFunctions.Error === undefined) return new Error(sentence);
   const code = nothing ? CustomFunctions.ErrorCode.notAvailable : CustomFunctions.ErrorCode.invalidValue;
-  return new CustomFunctions.Error(code, sentence);
+  return new CustomFunctions.Error(code, sentence) as unknown as Error;
 }
