@@ -20,6 +20,22 @@ export interface ReasonFacts {
   "nothing-to-compute": { what: string };
   /** An error value stands in a cell that is read. */
   "error-in-cell": { argument: string; given: string };
+  /** The sheet was deleted since it was read. */
+  "sheet-gone": { doing: string };
+  /** A hidden sheet cannot be shown or selected. */
+  "sheet-hidden": { sheet: string };
+  /** A protected sheet takes no writing. */
+  "sheet-protected": { sheet: string };
+  /** Cells hold something other than the writer believed; `cells` names them, as C4, C7. */
+  "cells-changed": { sheet: string; cells: string };
+  /** Cells inside a merged block, where all but its first cell lose what is written. */
+  "cells-merged": { sheet: string; cells: string };
+  /** Cells that show part of another cell's spilled result. */
+  "cells-spilled": { sheet: string; cells: string };
+  /** One step names the same cell twice. */
+  "cells-named-twice": { cells: string };
+  /** The host refused for a reason of its own; `detail` is its word for it. */
+  "host-refused": { doing: string; detail: string; remedy: string };
 }
 
 export type Reason = keyof ReasonFacts;

@@ -41,6 +41,40 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
     kind: "bad input",
     say: (f) => `${f.argument} holds the error ${f.given}; mend that cell first.`,
   },
+  "sheet-gone": {
+    kind: "bad input",
+    say: (f) => `The sheet is no longer in the workbook, so it was not possible to ${f.doing}; check the workbook again.`,
+  },
+  "sheet-hidden": {
+    kind: "bad input",
+    say: (f) => `The sheet "${f.sheet}" is hidden; unhide it first.`,
+  },
+  "sheet-protected": {
+    kind: "bad input",
+    say: (f) => `The sheet "${f.sheet}" is protected, so nothing was written; lift the protection and try again.`,
+  },
+  "cells-changed": {
+    kind: "bad input",
+    say: (f) => `On "${f.sheet}" these cells hold something else by now, so nothing was written: ${f.cells}; check again.`,
+  },
+  "cells-merged": {
+    kind: "bad input",
+    say: (f) =>
+      `On "${f.sheet}" these cells are inside a merged block, so nothing was written: ${f.cells}; unmerge them first.`,
+  },
+  "cells-spilled": {
+    kind: "bad input",
+    say: (f) =>
+      `On "${f.sheet}" these cells show part of another formula's result, so nothing was written: ${f.cells}; choose empty cells.`,
+  },
+  "cells-named-twice": {
+    kind: "bad input",
+    say: (f) => `Nothing was written, since one step would fill these cells twice: ${f.cells}; do them one at a time.`,
+  },
+  "host-refused": {
+    kind: "bad input",
+    say: (f) => `It was not possible to ${f.doing} (${f.detail}); ${f.remedy}.`,
+  },
 };
 
 /** The sentence for a problem. */

@@ -9,6 +9,12 @@ export interface CellEdit {
    * whole step is refused, so that a filled cell is never overwritten unasked.
    */
   readonly expected: Cell;
+  /**
+   * The formula (en-US, with =) believed to stand there. Given, it is compared instead of `expected`, since a
+   * result may be recalculated without anybody typing. Left out, a cell with a formula counts as changed, so
+   * that no formula is ever overwritten unasked.
+   */
+  readonly expectedFormula?: string;
   /** A value, or a formula (en-US, with =) in `formula`. */
   readonly value: Cell;
   readonly formula?: string;
