@@ -1,0 +1,24 @@
+import type { Finding } from "../../checks/finding";
+import type { WriteReceipt } from "../../sheet/cellEdit";
+import type { Notice } from "./Notice";
+import type { ReadTables } from "./ReadTables";
+
+/** Everything the frame and its views show, as one plain value. What a view alone needs stays in its own folder. */
+export interface PaneState {
+  readonly viewId: string;
+  /** The day the figures are for, and the host's today, both serial days. */
+  readonly asOf: number;
+  readonly today: number;
+  /** null until the workbook has been read once; kept as it was when a later reading fails. */
+  readonly read: ReadTables | null;
+  /** null until the first check has ended. */
+  readonly findings: readonly Finding[] | null;
+  /** Whether a reading or a check is under way. */
+  readonly isReading: boolean;
+  readonly notices: readonly Notice[];
+  readonly nextNoticeId: number;
+  /** The last step written, which can still be put back; `isPutBack` when it has been. */
+  readonly lastStep: { readonly receipt: WriteReceipt; readonly label: string; readonly isPutBack: boolean } | null;
+  /** Texts kept inside the workbook, by key; a key not read yet is absent. */
+  readonly kept: Readonly<Partial<Record<string, string | null>>>;
+}

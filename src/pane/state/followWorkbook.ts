@@ -1,0 +1,130 @@
+import type { Finding } from "../../checks/finding";
+import type { Outcome } from "../../domain/outcome";
+import { succeed } from "../../domain/succeed";
+import type { Problem } from "../../domain/problem";
+import type { SheetPort } from "../../sheet/SheetPort";
+import type { SheetTable } from "../../sheet/sheetTable";
+import type { WorkbookSnapshot } from "../../sheet/sheetSnapshot";
+import type { ReadTables } from "./ReadTables";
+import { replaceSheets } from "./replaceSheets";
+
+/** What is done with a workbook between reading it and showing it. Both run to their end at once, so the follower yields between them. */
+export interface WorkOnWorkbook {
+  readonly findTables: (workbook: WorkbookSnapshot) => readonly SheetTable[];
+  readonly check: (read: ReadTables, asOf: number) => readonly Finding[];
+}
+
+/** Who is told, in this order: began, read, checked, ended; or began, failed, ended. */
+export interface WorkbookListener {
+  readonly began: () => void;
+  readonly read: (read: ReadTables, isWhole: boolean) => void;
+  readonly checked: (findings: readonly Finding[]) => void;
+  readonly failed: (problem: Problem) => void;
+  readonly ended: () => void;
+}
+
+export interface WorkbookFollower {
+  /** Reads the whole workbook again. */
+  readonly readAgain: () => void;
+  /** Checks what was read last, for another day. */
+  readonly checkFor: (asOf: number) => void;
+  readonly stop: () => void;
+}
+
+/**
+ * Reads the workbook, checks it, and does so again after every change, one pass at a time.
+ *
+ * Changes that arrive during a pass are gathered and done in the next; only the sheets that changed are read.
+ * A problem leaves what was read before as it is. `pause` lets the host breathe between the steps.
+ */
+export function followWorkbook(
+  port: SheetPort,
+  asOfAtStart: number,
+  work: WorkOnWorkbook,
+  listener: WorkbookListener,
+  pause: () => Promise<void>,
+): WorkbookFollower {
+  let read: ReadTables | null = null;
+  let asOf = asOfAtStart;
+  let isWholeWanted = true;
+  let isCheckWanted = false;
+  let sheetsWanted = new Set<string>();
+  let isRunning = false;
+  let isStopped = false;
+
+  const isWorkWaiting = (): boolean => !isStopped && (isWholeWanted || isCheckWanted || sheetsWanted.size > 0);
+
+  async function run(): Promise<void> {
+    if (isRunning || !isWorkWaiting()) return;
+    isRunning = true;
+    listener.began();
+    try {
+      while (isWorkWaiting()) await pass();
+    } finally {
+      // Even after a fault in a pass the next change must be followed.
+      isRunning = false;
+      if (!isStopped) listener.ended();
+    }
+  }
+
+  async function pass(): Promise<void> {
+    const before = read;
+    const isWhole = isWholeWanted || (before === null && sheetsWanted.size > 0);
+    const sheetIds = [...sheetsWanted];
+    isWholeWanted = false;
+    isCheckWanted = false;
+    sheetsWanted = new Set();
+
+    if (isWhole || sheetIds.length > 0) {
+      const workbook = isWhole || before === null ? await port.readWorkbook() : await readSheets(before.workbook, sheetIds);
+      if (isStopped) return;
+      if (!workbook.ok) {
+        listener.failed(workbook.problem);
+        return;
+      }
+      await pause();
+      read = { workbook: workbook.value, tables: work.findTables(workbook.value) };
+      if (isStopped) return;
+      listener.read(read, isWhole);
+      await pause();
+    }
+    if (read === null || isStopped) return;
+    const findings = work.check(read, asOf);
+    listener.checked(findings);
+    await pause();
+  }
+
+  async function readSheets(workbook: WorkbookSnapshot, sheetIds: readonly string[]): Promise<Outcome<WorkbookSnapshot>> {
+    const isKnown = new Set(workbook.sheets.map((sheet) => sheet.sheetId));
+    const outcomes = await Promise.all(sheetIds.filter((id) => isKnown.has(id)).map((id) => port.readSheet(id)));
+    const sheets = outcomes.flatMap((outcome) => (outcome.ok ? [outcome.value] : []));
+    // A sheet that is new, or cannot be read since it was deleted meanwhile, changes the workbook as a whole.
+    if (sheets.length < sheetIds.length) return port.readWorkbook();
+    return succeed(replaceSheets(workbook, sheets));
+  }
+
+  const unsubscribe = port.onChange((changes) => {
+    for (const change of changes) {
+      if (change.sheetsChanged) isWholeWanted = true;
+      else sheetsWanted.add(change.sheetId);
+    }
+    void run();
+  });
+  void run();
+
+  return {
+    readAgain: () => {
+      isWholeWanted = true;
+      void run();
+    },
+    checkFor: (day) => {
+      asOf = day;
+      isCheckWanted = true;
+      void run();
+    },
+    stop: () => {
+      isStopped = true;
+      unsubscribe();
+    },
+  };
+}

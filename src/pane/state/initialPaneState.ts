@@ -1,0 +1,17 @@
+import type { PaneState } from "./PaneState";
+
+/** The pane before anything has been read. */
+export function initialPaneState(viewId: string, today: number): PaneState {
+  return {
+    viewId,
+    asOf: today,
+    today,
+    read: null,
+    findings: null,
+    isReading: false,
+    notices: [],
+    nextNoticeId: 1,
+    lastStep: null,
+    kept: {},
+  };
+}

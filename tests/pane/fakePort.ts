@@ -1,0 +1,149 @@
+import { fail } from "../../src/domain/fail";
+import type { Outcome } from "../../src/domain/outcome";
+import { succeed } from "../../src/domain/succeed";
+import type { Cell } from "../../src/sheet/cell";
+import type { CellEdit, WriteReceipt } from "../../src/sheet/cellEdit";
+import type { CellPosition } from "../../src/sheet/cellPosition";
+import type { SheetChange, SheetPort } from "../../src/sheet/SheetPort";
+import type { SheetSnapshot, WorkbookSnapshot } from "../../src/sheet/sheetSnapshot";
+
+/** A sheet as a test writes it down: name and rows, headings first. */
+export interface FakeSheet {
+  readonly name: string;
+  readonly rows: readonly (readonly Cell[])[];
+}
+
+/** The port, and what the user behind its back can do. */
+export interface FakePort extends SheetPort {
+  readonly typed: (sheetId: string, row: number, column: number, value: Cell) => void;
+  readonly deleteSheet: (sheetId: string) => void;
+  readonly protectSheet: (sheetId: string) => void;
+  /** The next calls of that name come back with this problem. */
+  readonly failNext: (call: "readWorkbook" | "readSheet" | "write" | "writeKept" | "readKept" | "goTo" | "restore") => void;
+  readonly at: (sheetId: string, row: number, column: number) => Cell;
+  readonly calls: readonly string[];
+  readonly wentTo: readonly CellPosition[];
+  readonly kept: ReadonlyMap<string, string>;
+}
+
+const broken = (call: string): Outcome<never> =>
+  fail("argument-not-usable", { argument: call, given: "the workbook", expected: "it a moment and try again" });
+
+/** An in-memory workbook behind the port the pane works with. Sheet ids are "s0", "s1" in the order given. */
+export function fakePort(sheets: readonly FakeSheet[], options: { readonly name?: string; readonly dateSystem?: 1900 | 1904 } = {}): FakePort {
+  const held = new Map(
+    sheets.map((sheet, index) => [
+      `s${index}`,
+      { name: sheet.name, rows: sheet.rows.map((row) => [...row]), formulas: new Map<string, string>(), isProtected: false },
+    ]),
+  );
+  const listeners = new Set<(changes: readonly SheetChange[]) => void>();
+  const failing = new Set<string>();
+  const calls: string[] = [];
+  const wentTo: CellPosition[] = [];
+  const kept = new Map<string, string>();
+
+  const tell = (sheetId: string, sheetsChanged = false): void => {
+    for (const listener of listeners) listener([{ sheetId, area: null, sheetsChanged }]);
+  };
+  const isBroken = (call: string): boolean => {
+    calls.push(call);
+    return failing.delete(call);
+  };
+  const snapshot = (sheetId: string): SheetSnapshot | null => {
+    const sheet = held.get(sheetId);
+    if (sheet === undefined) return null;
+    const width = Math.max(0, ...sheet.rows.map((row) => row.length));
+    const columns = Array.from({ length: width }, (_, column) => column);
+    return {
+      sheetId,
+      name: sheet.name,
+      visible: true,
+      isProtected: sheet.isProtected,
+      firstRow: 0,
+      firstColumn: 0,
+      values: sheet.rows.map((row) => columns.map((column) => row[column] ?? null)),
+      formulas: sheet.rows.map((_, row) => columns.map((column) => sheet.formulas.get(`${row},${column}`) ?? null)),
+      tables: [],
+    };
+  };
+  const cellAt = ({ sheetId, row, column }: CellPosition): Cell => held.get(sheetId)?.rows[row]?.[column] ?? null;
+  const put = ({ sheetId, row, column }: CellPosition, value: Cell, formula?: string): void => {
+    const sheet = held.get(sheetId);
+    if (sheet === undefined) throw new Error(`no sheet ${sheetId}`);
+    while (sheet.rows.length <= row) sheet.rows.push([]);
+    const cells = sheet.rows[row];
+    if (cells === undefined) return;
+    while (cells.length < column) cells.push(null);
+    cells[column] = value;
+    if (formula === undefined) sheet.formulas.delete(`${row},${column}`);
+    else sheet.formulas.set(`${row},${column}`, formula);
+  };
+  const writeAll = (label: string, edits: readonly CellEdit[]): Outcome<WriteReceipt> => {
+    for (const edit of edits) {
+      const sheet = held.get(edit.at.sheetId);
+      if (sheet === undefined)
+        return fail("argument-not-usable", { argument: label, given: "a sheet that is gone", expected: "a sheet that is still there" });
+      if (sheet.isProtected)
+        return fail("argument-not-usable", { argument: label, given: sheet.name, expected: "a sheet that is not protected" });
+      if (JSON.stringify(cellAt(edit.at)) !== JSON.stringify(edit.expected))
+        return fail("argument-not-usable", { argument: label, given: String(cellAt(edit.at)), expected: "the cell as it was when checked" });
+    }
+    const prior = edits.map((edit) => ({ at: edit.at, expected: edit.value, value: cellAt(edit.at) }));
+    for (const edit of edits) put(edit.at, edit.value, edit.formula);
+    for (const sheetId of new Set(edits.map((edit) => edit.at.sheetId))) tell(sheetId);
+    return succeed({ label, prior });
+  };
+
+  return {
+    calls,
+    wentTo,
+    kept,
+    readWorkbook: async () => {
+      if (isBroken("readWorkbook")) return broken("Reading");
+      const read = [...held.keys()].flatMap((sheetId) => snapshot(sheetId) ?? []);
+      const workbook: WorkbookSnapshot = {
+        name: options.name ?? "shoot.xlsx",
+        dateSystem: options.dateSystem ?? 1900,
+        sheets: read,
+      };
+      return succeed(workbook);
+    },
+    readSheet: async (sheetId) => {
+      const read = isBroken("readSheet") ? null : snapshot(sheetId);
+      return read === null ? broken("Reading") : succeed(read);
+    },
+    goTo: async (at) => {
+      if (isBroken("goTo") || !held.has(at.sheetId)) return broken("Go to cell");
+      wentTo.push(at);
+      return succeed(undefined);
+    },
+    activeCell: async () => succeed({ sheetId: "s0", row: 0, column: 0 }),
+    write: async (label, edits) => (isBroken("write") ? broken("Writing") : writeAll(label, edits)),
+    restore: async (receipt) => (isBroken("restore") ? broken("Restore") : writeAll(receipt.label, receipt.prior)),
+    readKept: async (key) => (isBroken("readKept") ? broken("Reading") : succeed(kept.get(key) ?? null)),
+    writeKept: async (key, text) => {
+      if (isBroken("writeKept")) return broken("Keeping");
+      kept.set(key, text);
+      return succeed(undefined);
+    },
+    onChange: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    typed: (sheetId, row, column, value) => {
+      put({ sheetId, row, column }, value);
+      tell(sheetId);
+    },
+    deleteSheet: (sheetId) => {
+      held.delete(sheetId);
+      tell(sheetId, true);
+    },
+    protectSheet: (sheetId) => {
+      const sheet = held.get(sheetId);
+      if (sheet !== undefined) sheet.isProtected = true;
+    },
+    failNext: (call) => void failing.add(call),
+    at: (sheetId, row, column) => cellAt({ sheetId, row, column }),
+  };
+}

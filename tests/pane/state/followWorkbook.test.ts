@@ -1,0 +1,124 @@
+import type { Finding } from "../../../src/checks/finding";
+import type { Problem } from "../../../src/domain/problem";
+import { followWorkbook } from "../../../src/pane/state/followWorkbook";
+import type { ReadTables } from "../../../src/pane/state/ReadTables";
+import { fakePort } from "../fakePort";
+
+const sheets = [
+  { name: "Pieces", rows: [["Piece"], ["1"]] },
+  { name: "Lenders", rows: [["Lender"], ["Ado"]] },
+];
+
+function follow(port: ReturnType<typeof fakePort>) {
+  const told: string[] = [];
+  const reads: ReadTables[] = [];
+  const checkedFor: number[] = [];
+  const problems: Problem[] = [];
+  const follower = followWorkbook(
+    port,
+    100,
+    {
+      findTables: () => [],
+      check: (read, asOf) => {
+        checkedFor.push(asOf);
+        return read.workbook.sheets.map((sheet) => ({ sheetName: sheet.name }) as Finding);
+      },
+    },
+    {
+      began: () => told.push("began"),
+      read: (read, isWhole) => {
+        reads.push(read);
+        told.push(isWhole ? "read whole" : "read sheets");
+      },
+      checked: (findings) => told.push(`checked ${findings.map((finding) => finding.sheetName).join(", ")}`),
+      failed: (problem) => {
+        problems.push(problem);
+        told.push("failed");
+      },
+      ended: () => told.push("ended"),
+    },
+    async () => undefined,
+  );
+  return { follower, told, reads, checkedFor, problems };
+}
+
+const settle = () => new Promise((resolve) => setTimeout(resolve, 5));
+
+test("the workbook is read whole and checked at once", async () => {
+  const { told } = follow(fakePort(sheets));
+  await settle();
+  expect(told).toEqual(["began", "read whole", "checked Pieces, Lenders", "ended"]);
+});
+
+test("after an edit only the sheet that changed is read, and its new value is seen", async () => {
+  const port = fakePort(sheets);
+  const { told, reads } = follow(port);
+  await settle();
+  told.length = 0;
+  port.typed("s1", 1, 0, "Ade");
+  await settle();
+  expect(told).toEqual(["began", "read sheets", "checked Pieces, Lenders", "ended"]);
+  expect(port.calls.filter((call) => call === "readSheet")).toHaveLength(1);
+  expect(reads.at(-1)?.workbook.sheets[1]?.values).toEqual([["Lender"], ["Ade"]]);
+});
+
+test("edits that arrive during a pass are gathered into the next one and none is lost", async () => {
+  const port = fakePort(sheets);
+  const { reads } = follow(port);
+  for (let edit = 0; edit < 20; edit++) port.typed("s0", 1, 0, edit);
+  await settle();
+  expect(reads.at(-1)?.workbook.sheets[0]?.values[1]).toEqual([19]);
+  expect(reads.length).toBeLessThanOrEqual(2);
+});
+
+test("a sheet deleted while it is being read again leads to one whole reading and no complaint", async () => {
+  const port = fakePort(sheets);
+  const { told, reads, problems } = follow(port);
+  await settle();
+  port.failNext("readSheet");
+  told.length = 0;
+  port.typed("s0", 1, 0, "2");
+  await settle();
+  expect(problems).toEqual([]);
+  expect(told).toEqual(["began", "read sheets", "checked Pieces, Lenders", "ended"]);
+  port.deleteSheet("s1");
+  await settle();
+  expect(reads.at(-1)?.workbook.sheets.map((sheet) => sheet.name)).toEqual(["Pieces"]);
+});
+
+test("a reading that fails is told, keeps what was read, and the next change is followed as before", async () => {
+  const port = fakePort(sheets);
+  const { follower, told, reads } = follow(port);
+  await settle();
+  told.length = 0;
+  port.failNext("readWorkbook");
+  follower.readAgain();
+  await settle();
+  expect(told).toEqual(["began", "failed", "ended"]);
+  port.typed("s0", 1, 0, "9");
+  await settle();
+  expect(reads.at(-1)?.workbook.sheets[0]?.values[1]).toEqual(["9"]);
+});
+
+test("another day is checked without reading again", async () => {
+  const port = fakePort(sheets);
+  const { follower, checkedFor } = follow(port);
+  await settle();
+  const callsBefore = port.calls.length;
+  follower.checkFor(123);
+  await settle();
+  expect(checkedFor).toEqual([100, 123]);
+  expect(port.calls).toHaveLength(callsBefore);
+});
+
+test("after stopping nothing is told any more", async () => {
+  const port = fakePort(sheets);
+  const { follower, told } = follow(port);
+  await settle();
+  follower.stop();
+  told.length = 0;
+  port.typed("s0", 1, 0, "3");
+  follower.readAgain();
+  await settle();
+  expect(told).toEqual([]);
+});

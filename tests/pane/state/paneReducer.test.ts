@@ -1,0 +1,81 @@
+import type { Finding } from "../../../src/checks/finding";
+import { initialPaneState } from "../../../src/pane/state/initialPaneState";
+import type { PaneAction } from "../../../src/pane/state/PaneAction";
+import { paneReducer } from "../../../src/pane/state/paneReducer";
+import type { PaneState } from "../../../src/pane/state/PaneState";
+
+const start = initialPaneState("today", 46086);
+const after = (state: PaneState, ...actions: readonly PaneAction[]): PaneState => actions.reduce(paneReducer, state);
+const workbook = (name: string) => ({ workbook: { name, dateSystem: 1900 as const, sheets: [] }, tables: [] });
+
+test("the day is today until one is chosen, and follows the clock over midnight", () => {
+  expect(start.asOf).toBe(46086);
+  expect(after(start, { type: "day turned", today: 46087 })).toMatchObject({ asOf: 46087, today: 46087 });
+});
+
+test("a chosen day stays when the clock passes midnight", () => {
+  expect(
+    after(start, { type: "day chosen", asOf: 46100 }, { type: "day turned", today: 46087 }),
+  ).toMatchObject({ asOf: 46100, today: 46087 });
+});
+
+test("a problem keeps what is shown", () => {
+  const shown = after(start, { type: "workbook read", read: workbook("a.xlsx") }, { type: "workbook checked", findings: [{} as Finding] });
+  const later = after(shown, { type: "told", kind: "problem", sentence: "The sheet is protected." });
+  expect(later.findings).toBe(shown.findings);
+  expect(later.read).toBe(shown.read);
+  expect(later.notices.map((notice) => notice.sentence)).toEqual(["The sheet is protected."]);
+});
+
+test("the same sentence stands once, with a new number so that it is announced again", () => {
+  const twice = after(
+    start,
+    { type: "told", kind: "problem", sentence: "a" },
+    { type: "told", kind: "problem", sentence: "b" },
+    { type: "told", kind: "problem", sentence: "a" },
+  );
+  expect(twice.notices).toEqual([
+    { id: 2, kind: "problem", sentence: "b" },
+    { id: 3, kind: "problem", sentence: "a" },
+  ]);
+});
+
+test("at most three messages stand at once", () => {
+  const many = after(start, ...["a", "b", "c", "d"].map((sentence) => ({ type: "told", kind: "problem", sentence }) as const));
+  expect(many.notices.map((notice) => notice.sentence)).toEqual(["b", "c", "d"]);
+});
+
+test("a dismissed message goes and the others stay", () => {
+  const told = after(start, { type: "told", kind: "done", sentence: "a" }, { type: "told", kind: "done", sentence: "b" });
+  expect(after(told, { type: "notice dismissed", id: 1 }).notices.map((notice) => notice.sentence)).toEqual(["b"]);
+});
+
+test("a step that was written offers to put it back, and putting it back offers to do it again", () => {
+  const receipt = { label: "Make 3 dates", prior: [] };
+  const written = after(start, { type: "told", kind: "problem", sentence: "old" }, { type: "step written", receipt });
+  expect(written.lastStep).toEqual({ receipt, label: "Make 3 dates", isPutBack: false });
+  expect(written.notices).toEqual([]);
+  const back = { label: "whatever the host says", prior: [] };
+  const restored = after(written, { type: "step put back", receipt: back });
+  expect(restored.lastStep).toEqual({ receipt: back, label: "Make 3 dates", isPutBack: true });
+  expect(after(restored, { type: "step put back", receipt }).lastStep?.isPutBack).toBe(false);
+  expect(after(restored, { type: "restore dismissed" }).lastStep).toBeNull();
+});
+
+test("another file starts clean: no findings, messages, kept texts or step of the one before", () => {
+  const used = after(
+    start,
+    { type: "workbook read", read: workbook("a.xlsx") },
+    { type: "workbook checked", findings: [] },
+    { type: "told", kind: "problem", sentence: "x" },
+    { type: "step written", receipt: { label: "x", prior: [] } },
+    { type: "text kept", key: "cover", text: "GBP" },
+  );
+  expect(after(used, { type: "workbook read", read: workbook("a.xlsx") }).kept).toEqual({ cover: "GBP" });
+  expect(after(used, { type: "workbook read", read: workbook("b.xlsx") })).toMatchObject({
+    findings: null,
+    notices: [],
+    lastStep: null,
+    kept: {},
+  });
+});
