@@ -1,0 +1,223 @@
+import { readFileSync } from "node:fs";
+import { Workbook } from "@cj-tech-master/excelts";
+
+const here = new URL("./", import.meta.url);
+const INK = "FF23303B";
+const PAPER = "FFF3EFE6";
+const DATE = "ddd d mmm yyyy";
+
+/** The return date of each piece, as the file stores an add-in's call. */
+export const DUE_FORMULA = "_xldudf_TACK_DUE(Loans[[#This Row],[Date out]],Loans[[#This Row],[Terms]],LastShootDay,ClosedDays[Closed])";
+
+/** Serial day of an ISO date: whole days since 1899-12-30, as every spreadsheet counts after February 1900. */
+function serial(iso) {
+  return Date.UTC(...iso.split("-").map((part, i) => Number(part) - (i === 1 ? 1 : 0))) / 86400000 + 25569;
+}
+
+/** Fraction of a day of a time typed as hh:mm. */
+function fraction(time) {
+  const [hours, minutes] = time.split(":").map(Number);
+  return (hours * 60 + minutes) / 1440;
+}
+
+export function readScenario() {
+  const scenario = JSON.parse(readFileSync(new URL("two-day-shoot.json", here), "utf8"));
+  const [headings, ...pieces] = readFileSync(new URL("two-day-shoot.pieces.tsv", here), "utf8")
+    .split("\n")
+    .filter((line) => line !== "")
+    .map((line) => line.split("\t"));
+  return { ...scenario, headings, pieces };
+}
+
+/**
+ * One typed cell as the workbook holds it: 'text stays text, =formula is one, an ISO date is a date,
+ * digits are a number, anything else is the text.
+ */
+function put(cell, typed) {
+  if (typed === "" || typed === null) return;
+  if (typeof typed === "number") cell.value = typed;
+  else if (typed.startsWith("'")) cell.value = typed.slice(1);
+  else if (typed.startsWith("=")) cell.value = { formula: typed.slice(1) };
+  else if (/^\d{4}-\d\d-\d\d$/.test(typed)) {
+    cell.value = serial(typed);
+    cell.numFmt = DATE;
+  } else if (/^\d\d:\d\d$/.test(typed)) {
+    cell.value = fraction(typed);
+    cell.numFmt = "hh:mm";
+  } else cell.value = /^\d+(\.\d+)?$/.test(typed) ? Number(typed) : typed;
+}
+
+function heading(cell) {
+  cell.font = { bold: true, color: { argb: "FFFFFFFF" } };
+  cell.fill = { type: "pattern", pattern: "solid", fgColor: { argb: INK } };
+}
+
+function columnLetter(column) {
+  return column > 26 ? columnLetter(Math.floor((column - 1) / 26)) + columnLetter(((column - 1) % 26) + 1) : String.fromCharCode(64 + column);
+}
+
+/** Writes rows under a heading row and makes them a table of the workbook. */
+function addTable(sheet, name, top, left, headings, rows) {
+  const bottom = top + rows.length;
+  const right = left + headings.length - 1;
+  sheet.addTable({
+    name,
+    ref: `${columnLetter(left)}${top}:${columnLetter(right)}${bottom}`,
+    headerRow: true,
+    style: { theme: "TableStyleLight1", showRowStripes: true },
+    columns: headings.map((text) => ({ name: text, filterButton: true })),
+    rows: rows.map((row) => headings.map((_, i) => (row[i] === "" || row[i] === undefined ? null : row[i]))),
+  });
+  headings.forEach((text, i) => {
+    const cell = sheet.getCell(top, left + i);
+    cell.value = text;
+    heading(cell);
+  });
+  rows.forEach((row, r) => {
+    headings.forEach((_, i) => {
+      const cell = sheet.getCell(top + 1 + r, left + i);
+      cell.value = null;
+      put(cell, row[i] ?? "");
+    });
+  });
+}
+
+function title(sheet, text, note) {
+  sheet.getCell(1, 1).value = text;
+  sheet.getCell(1, 1).font = { bold: true, size: 14, color: { argb: INK } };
+  sheet.getCell(2, 1).value = note;
+  sheet.getCell(2, 1).font = { italic: true, color: { argb: "FF5B6770" } };
+}
+
+function widths(sheet, list) {
+  list.forEach((width, i) => {
+    sheet.getColumn(i + 1).width = width;
+  });
+}
+
+/** A formula whose result spills; where it stands is remembered for the dynamic-array marks in the file. */
+function spill(sheet, spills, address, formula) {
+  sheet.getCell(address).value = { formula };
+  spills.push({ sheet: sheet.name, address });
+}
+
+/** The rows of a table that fit a condition, with their heading row: what a whole-table function takes. */
+function rowsWhere(table, condition) {
+  return `_xlfn.VSTACK(${table}[#Headers],_xlfn._xlws.FILTER(${table}[],${condition}))`;
+}
+
+function jobSheet(workbook, spills, scenario) {
+  const sheet = workbook.addWorksheet("Job");
+  title(sheet, `${scenario.title}: two-day shoot`, "Change the as-of day and every sheet follows.");
+  widths(sheet, [36, 20, 4, 18, 30, 4, 22, 12]);
+  const facts = [
+    ["As-of day", scenario.asOf],
+    ["Last shoot day", scenario.lastShootDay],
+    ["Insurance limit, all pieces", scenario.coverLimit],
+    [],
+    ["Value out, the whole pull", "_xldudf_TACK_VALUEOUT(Loans[#All],AsOf)"],
+    ["Lender to look at", scenario.lenderToLookAt],
+    ["Value out with that lender", `_xldudf_TACK_VALUEOUT(${rowsWhere("Loans", "Loans[Lender]=B9")},AsOf)`],
+    ["Day of a return run", scenario.returnRun],
+    ["Carried on that run, kg", `_xldudf_TACK_CARRIED(${rowsWhere("Loans", "Loans[Date back]=B11")})`],
+  ];
+  facts.forEach(([label, typed], i) => {
+    if (label === undefined) return;
+    sheet.getCell(4 + i, 1).value = label;
+    if (typeof typed === "string" && typed.startsWith("_xldudf")) spill(sheet, spills, `B${4 + i}`, typed);
+    else put(sheet.getCell(4 + i, 2), typed);
+  });
+  for (const row of [6, 8, 10]) sheet.getCell(row, 2).numFmt = '"£"#,##0';
+  sheet.getCell(12, 2).numFmt = "0.0";
+  for (const row of [4, 5, 6, 9, 11]) sheet.getCell(row, 2).fill = { type: "pattern", pattern: "solid", fgColor: { argb: PAPER } };
+  sheet.getCell(14, 1).value = "A figure above shows #VALUE! while a piece it needs cannot be read; the Check view in the pane says which.";
+  sheet.getCell(15, 1).value = "Weights are typical ones where the sheet has none. Carrying injures: share loads, follow local rules.";
+  addTable(sheet, "ClosedDays", 4, 4, ["Closed", "Why"], scenario.closedDays);
+  addTable(sheet, "People", 4, 7, ["What", "How many"], scenario.people);
+}
+
+function trySheet(workbook) {
+  const sheet = workbook.addWorksheet("Try here");
+  title(sheet, "An empty sheet to try things on", "nothing else in the workbook depends on it");
+  widths(sheet, [26, 14, 14, 17, 13, 13, 15, 13, 12]);
+  [
+    "1. In A9 type =TACK.LENDERTOTALS( then pick the table on Loans (or type Loans[#All]), a comma, AsOf, a bracket, Enter.",
+    "2. On Loans change a Date back: the totals here, on Totals and on Late follow.",
+    "3. On Job change the as-of day.",
+  ].forEach((text, i) => {
+    sheet.getCell(4 + i, 1).value = text;
+  });
+}
+
+function loansSheet(workbook, scenario) {
+  const sheet = workbook.addWorksheet("Loans", { views: [{ state: "frozen", xSplit: 2, ySplit: 4 }] });
+  title(sheet, "Pull for 30 + 31 March", "one row a piece; due dates work themselves out from the terms");
+  widths(sheet, [9, 30, 11, 24, 10, 7, 12, 6, 11, 9, 17, 32, 17, 17, 9, 19, 14, 8, 10, 22]);
+  const dueColumn = scenario.headings.indexOf("Return due");
+  const rows = scenario.pieces.map((row) => row.map((typed, i) => (i === dueColumn && typed === "=DUE" ? `=${DUE_FORMULA}` : typed)));
+  addTable(sheet, "Loans", 4, 1, scenario.headings, rows);
+  rows.forEach((row, r) => {
+    if (row[dueColumn] !== "") sheet.getCell(5 + r, dueColumn + 1).numFmt = DATE;
+    sheet.getCell(5 + r, scenario.headings.indexOf("Ins. value") + 1).numFmt = '"£"#,##0';
+  });
+  const bottom = 5 + rows.length;
+  sheet.getCell(bottom, 2).value = "TOTAL";
+  sheet.getCell(bottom, 2).font = { bold: true };
+  put(sheet.getCell(bottom, 9), scenario.typedTotal);
+}
+
+function plainSheet(workbook, name, note, headings, rows, table, columnWidths) {
+  const sheet = workbook.addWorksheet(name, { views: [{ state: "frozen", ySplit: 4 }] });
+  title(sheet, name, note);
+  widths(sheet, columnWidths);
+  addTable(sheet, table, 4, 1, headings, rows);
+}
+
+function totalsSheet(workbook, spills) {
+  const sheet = workbook.addWorksheet("Totals");
+  title(sheet, "Who still has what out", "worked out from Loans for the as-of day on Job");
+  widths(sheet, [26, 14, 14, 17, 13, 13, 15, 13, 12]);
+  spill(sheet, spills, "A4", "_xldudf_TACK_LENDERTOTALS(Loans[#All],AsOf)");
+}
+
+function lateSheet(workbook, spills) {
+  const sheet = workbook.addWorksheet("Late");
+  title(sheet, "Late on the as-of day", "most late first, then most valuable");
+  widths(sheet, [9, 30, 11, 24, 10, 7, 12, 6, 11, 9, 12, 32, 12, 12, 9, 19, 14, 8, 10, 22, 10]);
+  spill(sheet, spills, "A4", "_xldudf_TACK_LATEROWS(Loans[#All],AsOf)");
+}
+
+function daySheet(workbook, spills, day) {
+  const sheet = workbook.addWorksheet(day.sheet);
+  title(sheet, day.sheet, "timed from Looks and the people on Job; change a minute there and watch the wrap");
+  widths(sheet, [24, 12, 13, 12, 12, 12, 26, 9]);
+  [["Date", day.date], ["Call", day.call], ["Wrap", day.wrap]].forEach(([label, typed], i) => {
+    sheet.getCell(4 + i, 1).value = label;
+    put(sheet.getCell(4 + i, 2), typed);
+  });
+  const looks = rowsWhere("Looks", "Looks[Date]=B4");
+  sheet.getCell(7, 1).value = "Minutes to spare at wrap";
+  spill(sheet, spills, "B7", `_xldudf_TACK_DAYFIT(${looks},B5,B6,People[])`);
+  spill(sheet, spills, "A9", `_xldudf_TACK_DAYPLAN(${looks},B5,People[])`);
+  return sheet;
+}
+
+/** The whole sample workbook, and where its spilling formulas stand. */
+export function sampleWorkbook(scenario) {
+  const workbook = new Workbook();
+  workbook.creator = "Tackstitch";
+  workbook.created = new Date(Date.UTC(2026, 0, 1));
+  workbook.modified = workbook.created;
+  const spills = [];
+  jobSheet(workbook, spills, scenario);
+  loansSheet(workbook, scenario);
+  plainSheet(workbook, "Lenders", "who lends, on what terms, and when they are open", scenario.lenderHeadings, scenario.lenders, "Lenders", [26, 14, 16, 26, 9, 9, 16, 34, 11, 13]);
+  plainSheet(workbook, "Looks", "in shooting order; minutes, not clock times", scenario.lookHeadings, scenario.looks, "Looks", [8, 8, 17, 11, 13, 11, 9, 18, 11, 15, 9, 9]);
+  totalsSheet(workbook, spills);
+  lateSheet(workbook, spills);
+  for (const day of scenario.days) daySheet(workbook, spills, day);
+  trySheet(workbook);
+  workbook.definedNames.add("Job!$B$4", "AsOf");
+  workbook.definedNames.add("Job!$B$5", "LastShootDay");
+  return { workbook, spills };
+}
