@@ -12,8 +12,12 @@ export interface ReasonFacts {
   "argument-not-usable": { argument: string; given: string; expected: string };
   /** A text that could be two days, such as 03/04/26. */
   "date-ambiguous": { argument: string; given: string; first: string; second: string };
+  /** Figures alone, such as 25/12/2026, though they can be one day only. */
+  "date-figures-only": { argument: string; given: string; only: string };
   /** Text that is no date, or a number that is no day the workbook can show. */
   "date-not-understood": { argument: string; given: string };
+  /** A number typed as text that reads two ways, such as 1,250. */
+  "number-ambiguous": { argument: string; given: string; first: string; second: string };
   /** Terms that the grammar does not read; `part` is what was not understood. */
   "terms-not-understood": { argument: string; given: string; part: string };
   /** Nothing to compute from: every input that matters is blank. */

@@ -24,9 +24,18 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
     say: (f) =>
       `${f.argument}: "${f.given}" could be ${f.first} or ${f.second}; type it as one of these, for example ${f.first}.`,
   },
+  "date-figures-only": {
+    kind: "bad input",
+    say: (f) =>
+      `${f.argument}: "${f.given}" is in figures alone, which are read in two orders; type it as ${f.only} if that is the day.`,
+  },
   "date-not-understood": {
     kind: "bad input",
     say: (f) => `${f.argument}: "${f.given}" is not a date; type it like 2026-03-05 or 5 Mar 2026.`,
+  },
+  "number-ambiguous": {
+    kind: "bad input",
+    say: (f) => `${f.argument}: "${f.given}" could be ${f.first} or ${f.second}; type it as one of these, as a number.`,
   },
   "terms-not-understood": {
     kind: "bad input",

@@ -1,0 +1,8 @@
+import type { WorkingCalendar } from "./WorkingCalendar";
+import { closedDaysBefore } from "./closedDaysBefore";
+
+/** Whether a whole serial day is worked. */
+export function isOpenDay(serial: number, calendar: WorkingCalendar): boolean {
+  if ((calendar.closedWeekdays >> (serial + 5) % 7) & 1) return false;
+  return calendar.closedDays[closedDaysBefore(serial, calendar)] !== serial;
+}
