@@ -1,4 +1,4 @@
-import type { WorkingCalendar } from "./WorkingCalendar";
+import type { WorkingCalendar } from "./workingCalendar";
 
 /**
  * A working calendar from closed weekdays (bit 0 Monday to bit 6 Sunday) and whole serial days on which nobody works,

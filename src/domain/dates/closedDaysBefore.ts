@@ -1,4 +1,4 @@
-import type { WorkingCalendar } from "./WorkingCalendar";
+import type { WorkingCalendar } from "./workingCalendar";
 
 /** How many of the calendar's closed dates on open weekdays lie before a day. */
 export function closedDaysBefore(serial: number, { closedDays }: WorkingCalendar): number {

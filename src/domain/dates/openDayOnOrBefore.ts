@@ -1,4 +1,4 @@
-import type { WorkingCalendar } from "./WorkingCalendar";
+import type { WorkingCalendar } from "./workingCalendar";
 import { isOpenDay } from "./isOpenDay";
 
 /** The day itself when it is worked, else the nearest worked day before it; null when every weekday is closed. */

@@ -1,4 +1,4 @@
-import type { WorkingCalendar } from "./WorkingCalendar";
+import type { WorkingCalendar } from "./workingCalendar";
 import { closedDaysBefore } from "./closedDaysBefore";
 
 /**
