@@ -22,6 +22,10 @@ export interface ReasonFacts {
   "terms-not-understood": { argument: string; given: string; part: string };
   /** Nothing to compute from: every input that matters is blank. */
   "nothing-to-compute": { what: string };
+  /** Amounts in two currencies would have to be added; null is an amount that names no currency. */
+  "currencies-mixed": { rowNumber: number; currency: string | null; firstRowNumber: number; firstCurrency: string | null };
+  /** A result that is no finite number, from figures too large to compute with. */
+  "result-not-finite": { what: string };
   /** An error value stands in a cell that is read. */
   "error-in-cell": { argument: string; given: string };
   /** The sheet was deleted since it was read. */

@@ -46,6 +46,15 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
     kind: "nothing to compute",
     say: (f) => `There is nothing to compute ${f.what} from.`,
   },
+  "currencies-mixed": {
+    kind: "bad input",
+    say: (f) =>
+      `Row ${f.rowNumber} is ${f.currency === null ? "without a currency" : `in ${f.currency}`} and row ${f.firstRowNumber} ${f.firstCurrency === null ? "without one" : `in ${f.firstCurrency}`}, so they cannot be added; fill in or filter to one currency, or use LENDERTOTALS, which keeps them apart.`,
+  },
+  "result-not-finite": {
+    kind: "bad input",
+    say: (f) => `${f.what} is too large to show as a number; make the figures it is computed from smaller.`,
+  },
   "error-in-cell": {
     kind: "bad input",
     say: (f) => `${f.argument} holds the error ${f.given}; mend that cell first.`,
