@@ -28,9 +28,14 @@ export function markDynamicArrays(bytes, spills, columnFormula) {
   const files = unzipSync(bytes);
   for (const { sheet, address } of spills)
     edit(files, sheetPart(files, sheet), address, (xml) =>
-      xml.replace(new RegExp(`<c r="${address}"([^>]*)><f>`), `<c r="${address}"$1 cm="1"><f t="array" ref="${address}">`),
+      xml.replace(
+        new RegExp(`<c r="${address}"([^>]*)><f>`),
+        `<c r="${address}"$1 cm="1"><f t="array" ref="${address}">`,
+      ),
     );
-  const table = Object.keys(files).find((part) => part.startsWith("xl/tables/") && strFromU8(files[part]).includes(`name="${columnFormula.table}"`));
+  const table = Object.keys(files).find(
+    (part) => part.startsWith("xl/tables/") && strFromU8(files[part]).includes(`name="${columnFormula.table}"`),
+  );
   edit(files, table, columnFormula.column, (xml) =>
     xml.replace(
       new RegExp(`(<tableColumn id="\\d+" name="${columnFormula.column}")/>`),
@@ -39,12 +44,20 @@ export function markDynamicArrays(bytes, spills, columnFormula) {
   );
   files["xl/metadata.xml"] = strToU8(METADATA);
   edit(files, "[Content_Types].xml", "metadata", (xml) =>
-    xml.replace("</Types>", '<Override PartName="/xl/metadata.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml"/></Types>'),
+    xml.replace(
+      "</Types>",
+      '<Override PartName="/xl/metadata.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml"/></Types>',
+    ),
   );
   edit(files, "xl/_rels/workbook.xml.rels", "metadata", (xml) =>
-    xml.replace("</Relationships>", '<Relationship Id="rIdMetadata" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/sheetMetadata" Target="metadata.xml"/></Relationships>'),
+    xml.replace(
+      "</Relationships>",
+      '<Relationship Id="rIdMetadata" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/sheetMetadata" Target="metadata.xml"/></Relationships>',
+    ),
   );
-  edit(files, "xl/workbook.xml", "calculation on loading", (xml) => xml.replace(/<calcPr [^>]*\/>/, '<calcPr calcId="191029" fullCalcOnLoad="1"/>'));
+  edit(files, "xl/workbook.xml", "calculation on loading", (xml) =>
+    xml.replace(/<calcPr [^>]*\/>/, '<calcPr calcId="191029" fullCalcOnLoad="1"/>'),
+  );
   // A fixed time of writing, so that the same scenario gives the same bytes.
   return zipSync(files, { mtime: new Date(Date.UTC(2026, 0, 1)), level: 9 });
 }

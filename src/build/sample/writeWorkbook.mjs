@@ -7,7 +7,8 @@ const PAPER = "FFF3EFE6";
 const DATE = "ddd d mmm yyyy";
 
 /** The return date of each piece, as the file stores an add-in's call. */
-export const DUE_FORMULA = "_xldudf_TACK_DUE(Loans[[#This Row],[Date out]],Loans[[#This Row],[Terms]],LastShootDay,ClosedDays[Closed])";
+export const DUE_FORMULA =
+  "_xldudf_TACK_DUE(Loans[[#This Row],[Date out]],Loans[[#This Row],[Terms]],LastShootDay,ClosedDays[Closed])";
 
 /** Serial day of an ISO date: whole days since 1899-12-30, as every spreadsheet counts after February 1900. */
 function serial(iso) {
@@ -53,7 +54,9 @@ function heading(cell) {
 }
 
 function columnLetter(column) {
-  return column > 26 ? columnLetter(Math.floor((column - 1) / 26)) + columnLetter(((column - 1) % 26) + 1) : String.fromCharCode(64 + column);
+  return column > 26
+    ? columnLetter(Math.floor((column - 1) / 26)) + columnLetter(((column - 1) % 26) + 1)
+    : String.fromCharCode(64 + column);
 }
 
 /** Writes rows under a heading row and makes them a table of the workbook. */
@@ -129,9 +132,12 @@ function jobSheet(workbook, spills, scenario) {
   });
   for (const row of [6, 8, 10]) sheet.getCell(row, 2).numFmt = '"£"#,##0';
   sheet.getCell(12, 2).numFmt = "0.0";
-  for (const row of [4, 5, 6, 9, 11]) sheet.getCell(row, 2).fill = { type: "pattern", pattern: "solid", fgColor: { argb: PAPER } };
-  sheet.getCell(14, 1).value = "A figure above shows #VALUE! while a piece it needs cannot be read; the Check view in the pane says which.";
-  sheet.getCell(15, 1).value = "Weights are typical ones where the sheet has none. Carrying injures: share loads, follow local rules.";
+  for (const row of [4, 5, 6, 9, 11])
+    sheet.getCell(row, 2).fill = { type: "pattern", pattern: "solid", fgColor: { argb: PAPER } };
+  sheet.getCell(14, 1).value =
+    "A figure above shows #VALUE! while a piece it needs cannot be read; the Check view in the pane says which.";
+  sheet.getCell(15, 1).value =
+    "Weights are typical ones where the sheet has none. Carrying injures: share loads, follow local rules.";
   addTable(sheet, "ClosedDays", 4, 4, ["Closed", "Why"], scenario.closedDays);
   addTable(sheet, "People", 4, 7, ["What", "How many"], scenario.people);
 }
@@ -154,7 +160,9 @@ function loansSheet(workbook, scenario) {
   title(sheet, "Pull for 30 + 31 March", "one row a piece; due dates work themselves out from the terms");
   widths(sheet, [9, 30, 11, 24, 10, 7, 12, 6, 11, 9, 17, 32, 17, 17, 9, 19, 14, 8, 10, 22]);
   const dueColumn = scenario.headings.indexOf("Return due");
-  const rows = scenario.pieces.map((row) => row.map((typed, i) => (i === dueColumn && typed === "=DUE" ? `=${DUE_FORMULA}` : typed)));
+  const rows = scenario.pieces.map((row) =>
+    row.map((typed, i) => (i === dueColumn && typed === "=DUE" ? `=${DUE_FORMULA}` : typed)),
+  );
   addTable(sheet, "Loans", 4, 1, scenario.headings, rows);
   rows.forEach((row, r) => {
     if (row[dueColumn] !== "") sheet.getCell(5 + r, dueColumn + 1).numFmt = DATE;
@@ -191,7 +199,11 @@ function daySheet(workbook, spills, day) {
   const sheet = workbook.addWorksheet(day.sheet);
   title(sheet, day.sheet, "timed from Looks and the people on Job; change a minute there and watch the wrap");
   widths(sheet, [24, 12, 13, 12, 12, 12, 26, 9]);
-  [["Date", day.date], ["Call", day.call], ["Wrap", day.wrap]].forEach(([label, typed], i) => {
+  [
+    ["Date", day.date],
+    ["Call", day.call],
+    ["Wrap", day.wrap],
+  ].forEach(([label, typed], i) => {
     sheet.getCell(4 + i, 1).value = label;
     put(sheet.getCell(4 + i, 2), typed);
   });
@@ -211,8 +223,24 @@ export function sampleWorkbook(scenario) {
   const spills = [];
   jobSheet(workbook, spills, scenario);
   loansSheet(workbook, scenario);
-  plainSheet(workbook, "Lenders", "who lends, on what terms, and when they are open", scenario.lenderHeadings, scenario.lenders, "Lenders", [26, 14, 16, 26, 9, 9, 16, 34, 11, 13]);
-  plainSheet(workbook, "Looks", "in shooting order; minutes, not clock times", scenario.lookHeadings, scenario.looks, "Looks", [8, 8, 17, 11, 13, 11, 9, 18, 11, 15, 9, 9]);
+  plainSheet(
+    workbook,
+    "Lenders",
+    "who lends, on what terms, and when they are open",
+    scenario.lenderHeadings,
+    scenario.lenders,
+    "Lenders",
+    [26, 14, 16, 26, 9, 9, 16, 34, 11, 13],
+  );
+  plainSheet(
+    workbook,
+    "Looks",
+    "in shooting order; minutes, not clock times",
+    scenario.lookHeadings,
+    scenario.looks,
+    "Looks",
+    [8, 8, 17, 11, 13, 11, 9, 18, 11, 15, 9, 9],
+  );
   totalsSheet(workbook, spills);
   lateSheet(workbook, spills);
   for (const day of scenario.days) daySheet(workbook, spills, day);

@@ -1,0 +1,172 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { Workbook } from "@cj-tech-master/excelts";
+import { readScenario } from "./writeWorkbook.mjs";
+
+/**
+ * The figures the sample workbook must give, worked out by LibreOffice Calc from its own built-in functions
+ * (WORKDAY, EDATE, SUMIFS, COUNTIFS, MINIFS, MAXIFS) and never by this project's code. Needs soffice; run by
+ * hand when the scenario changes: node src/build/sample/referenceFigures.mjs
+ */
+const scenario = readScenario();
+const column = (heading) => scenario.headings.indexOf(heading);
+const serial = (iso) => Date.parse(`${iso}T00:00:00Z`) / 86400000 + 25569;
+const iso = (day) => new Date((day - 25569) * 86400000).toISOString().slice(0, 10);
+
+/** Each way of saying terms in the scenario, in Calc's own functions: {out}, shoot day and closed days are names. */
+const TERMS = {
+  "3 working days after shoot": "WORKDAY(Shoot,3,Closed)",
+  "10 days": "WORKDAY({out}+10+1,-1,Closed)",
+  "2 working days after wrap": "WORKDAY(Shoot,2,Closed)",
+  "2 weeks": "WORKDAY({out}+14+1,-1,Closed)",
+  "by 2026-04-07": "DATE(2026,4,7)",
+  "5 wd after shoot": "WORKDAY(Shoot,5,Closed)",
+  "14 days": "WORKDAY({out}+14+1,-1,Closed)",
+  "8 working days": "WORKDAY({out},8,Closed)",
+  "next working day after shoot": "WORKDAY(Shoot,1,Closed)",
+  "1 month": "WORKDAY(EDATE({out},1)+1,-1,Closed)",
+  "28 days from receipt": "{out}+28",
+  "by 10 Apr 2026": "DATE(2026,4,10)",
+  "4 working days after last shoot day": "WORKDAY(Shoot,4,Closed)",
+};
+
+/** What a careful person reads in the messy cells; null is 'cannot be read'. */
+const READ = { "'26 Mar 2026": "2026-03-26", "'03/04/26": null, "'tbc": null, "'£2,400.00": "2400" };
+const read = (typed) => (typed in READ ? READ[typed] : typed.startsWith("=") ? null : typed);
+
+const book = new Workbook();
+const sheet = book.addWorksheet("P");
+sheet.getCell("Z1").value = serial(scenario.lastShootDay);
+sheet.getCell("Z2").value = serial(scenario.asOf);
+scenario.closedDays.forEach(([day], i) => (sheet.getCell(`Y${i + 1}`).value = serial(day)));
+const names = { Shoot: "$P.$Z$1", AsOf: "$P.$Z$2", Closed: `$P.$Y$1:$Y$${scenario.closedDays.length}` };
+const named = (formula) => formula.replace(/\b(Shoot|AsOf|Closed)\b/g, (name) => names[name].replaceAll("$P.", ""));
+
+const pieces = scenario.pieces.filter((row) => row.join("") !== "");
+pieces.forEach((row, i) => {
+  const at = i + 1;
+  const cell = (letter) => sheet.getCell(`${letter}${at}`);
+  const out = read(row[column("Date out")]);
+  const terms = row[column("Terms")];
+  const typedDue = row[column("Return due")];
+  const backTyped = row[column("Date back")];
+  const back = read(backTyped);
+  const quantity = Number(row[column("Qty")] || 1) || 1;
+  const value = row[column("Ins. value")] === "" ? "" : read(row[column("Ins. value")]);
+  cell("A").value = Number(row[column("Item no.")]);
+  // Spellings that differ only in capitals and spaces are one lender; anything else is another.
+  cell("B").value = row[column("Lender")].trim().toLowerCase();
+  cell("C").value = serial(out);
+  if (typedDue !== "=DUE") cell("D").value = serial(typedDue);
+  else if (TERMS[terms]) cell("D").value = { formula: named(TERMS[terms].replaceAll("{out}", `C${at}`)) };
+  cell("D").numFmt = "0";
+  cell("E").value = back === null ? "?" : back === "" ? null : serial(back);
+  cell("F").value = quantity;
+  cell("G").value = Number(row[column("Qty back")]) || 0;
+  cell("H").value = value === null ? "?" : value === "" ? null : Number(value);
+  // Still out: out by the day, and not back by it, or back in part.
+  cell("I").value = {
+    formula: named(
+      `IF(OR(C${at}>AsOf,E${at}="?"),0,IF(OR(E${at}="",E${at}>AsOf),F${at},IF(G${at}=0,0,MAX(0,F${at}-G${at}))))`,
+    ),
+  };
+  cell("J").value = { formula: named(`IF(AND(I${at}>0,D${at}<>"",D${at}<AsOf),AsOf-D${at},0)`) };
+  cell("K").value = { formula: `IF(OR(H${at}="",H${at}="?"),0,I${at}*H${at})` };
+});
+// Named as first seen: the last entry of a key wins in a Map, so the rows go in backwards.
+const spelt = new Map(
+  [...pieces].reverse().map((row) => [row[column("Lender")].trim().toLowerCase(), row[column("Lender")].trim()]),
+);
+const lenders = [...spelt].reverse();
+const rows = pieces.length;
+const totals = book.addWorksheet("T");
+lenders.forEach(([key], i) => {
+  const at = i + 1;
+  const range = (letter) => `P!$${letter}$1:$${letter}$${rows}`;
+  totals.getCell(`A${at}`).value = key;
+  const put = (letter, formula) => (totals.getCell(`${letter}${at}`).value = { formula });
+  put("B", `SUMIFS(${range("I")},${range("B")},A${at})`);
+  put("C", `SUMIFS(${range("K")},${range("B")},A${at})`);
+  put(
+    "D",
+    `IF(COUNTIFS(${range("B")},A${at},${range("I")},">0",${range("D")},">="&P!$Z$2)=0,"",_xlfn.MINIFS(${range("D")},${range("B")},A${at},${range("I")},">0",${range("D")},">="&P!$Z$2))`,
+  );
+  totals.getCell(`D${at}`).numFmt = "0";
+  put("E", `SUMIFS(${range("I")},${range("B")},A${at},${range("J")},">0")`);
+  put("F", `SUMIFS(${range("K")},${range("B")},A${at},${range("J")},">0")`);
+  put("G", `_xlfn.MAXIFS(${range("J")},${range("B")},A${at})`);
+  put("H", `SUMIFS(${range("I")},${range("B")},A${at},${range("D")},"")`);
+  put("I", `SUMIFS(${range("I")},${range("B")},A${at},${range("H")},"")`);
+});
+
+const folder = mkdtempSync(join(tmpdir(), "figures-"));
+writeFileSync(join(folder, "figures.xlsx"), Buffer.from(await book.xlsx.writeBuffer()));
+const run = spawnSync("soffice", [
+  "--headless",
+  "--convert-to",
+  "csv:Text - txt - csv (StarCalc):9,34,76,1,,0,false,false,false,false,false,-1",
+  "--outdir",
+  folder,
+  join(folder, "figures.xlsx"),
+]);
+if (run.status !== 0) throw new Error(`LibreOffice did not convert the workbook: ${run.stderr}`);
+const table = (name) =>
+  readFileSync(
+    join(
+      folder,
+      readdirSync(folder).find((file) => file.endsWith(`-${name}.csv`)),
+    ),
+    "utf8",
+  )
+    .split("\n")
+    .filter((line) => line !== "")
+    .map((line) => line.split("\t").map((text) => text.replace(/^"|"$/g, "")));
+const number = (text) => (text === "" || text === undefined ? null : Number(text));
+
+const computed = table("P");
+const due = {};
+computed
+  .slice(0, rows)
+  .forEach(
+    (cells, i) => (due[pieces[i][0]] = [...(due[pieces[i][0]] ?? []), cells[3] === "" ? null : iso(Number(cells[3]))]),
+  );
+const late = computed
+  .slice(0, rows)
+  .map((cells, i) => ({ item: pieces[i][0], daysLate: Number(cells[9]), value: Number(cells[10]), row: i }))
+  .filter((row) => row.daysLate > 0)
+  .sort((a, b) => b.daysLate - a.daysLate || b.value - a.value || a.row - b.row)
+  .map(({ item, daysLate }) => [item, daysLate]);
+const unreadable = (key, heading) =>
+  pieces.some(
+    (row) =>
+      row[column("Lender")].trim().toLowerCase() === key &&
+      row[column(heading)] !== "" &&
+      read(row[column(heading)]) === null,
+  );
+const lenderTotals = table("T").map((cells, i) => ({
+  lender: lenders[i][1],
+  piecesOut: number(cells[1]),
+  valueOut: number(cells[2]),
+  nextDue: cells[3] === "" ? null : iso(Number(cells[3])),
+  latePieces: number(cells[4]),
+  lateValue: number(cells[5]),
+  mostDaysLate: number(cells[6]),
+  noDueDate: number(cells[7]),
+  unvalued: number(cells[8]),
+  valueUnreadable: unreadable(lenders[i][0], "Ins. value"),
+  backUnreadable: unreadable(lenders[i][0], "Date back"),
+}));
+const version = spawnSync("soffice", ["--version"]).stdout.toString().trim().split(" ").slice(0, 2).join(" ");
+const figures = {
+  source: `Computed with ${version} from its built-in WORKDAY, EDATE, SUMIFS, COUNTIFS, MINIFS and MAXIFS by src/build/sample/referenceFigures.mjs; nothing of this project's arithmetic took part.`,
+  asOf: scenario.asOf,
+  due,
+  late,
+  lenderTotals,
+};
+writeFileSync(
+  new URL("../../../sample-workbooks/two-day-shoot.figures.json", import.meta.url),
+  `${JSON.stringify(figures, null, 2)}\n`,
+);
