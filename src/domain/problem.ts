@@ -44,6 +44,8 @@ export interface ReasonFacts {
   "cells-named-twice": { cells: string };
   /** The host refused for a reason of its own; `detail` is its word for it. */
   "host-refused": { doing: string; detail: string; remedy: string };
+  /** A file that cannot be opened; `why` says what is the matter and the remedy. */
+  "file-not-opened": { file: string; why: string };
 }
 
 export type Reason = keyof ReasonFacts;

@@ -93,6 +93,10 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
     kind: "bad input",
     say: (f) => `It was not possible to ${f.doing} (${f.detail}); ${f.remedy}.`,
   },
+  "file-not-opened": {
+    kind: "bad input",
+    say: (f) => `"${f.file}" was not opened, since ${f.why}.`,
+  },
 };
 
 /** The sentence for a problem. */
