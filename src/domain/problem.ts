@@ -28,6 +28,14 @@ export interface ReasonFacts {
   "result-not-finite": { what: string };
   /** An error value stands in a cell that is read. */
   "error-in-cell": { argument: string; given: string };
+  /** The looks of one plan hold two dates. */
+  "looks-of-two-days": { first: string; second: string };
+  /** One look stands on two rows; `look` as a sentence names it: look 3. */
+  "look-repeated": { look: string };
+  /** The order puts a look before one that must come before it. */
+  "look-before-its-after": { look: string; after: string };
+  /** After goes round in a circle; `looks` says it whole: look 2 after look 5 after look 2. */
+  "looks-in-a-circle": { looks: string };
   /** The sheet was deleted since it was read. */
   "sheet-gone": { doing: string };
   /** A hidden sheet cannot be shown or selected. */

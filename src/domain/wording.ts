@@ -59,6 +59,22 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
     kind: "bad input",
     say: (f) => `${f.argument} holds the error ${f.given}; mend that cell first.`,
   },
+  "looks-of-two-days": {
+    kind: "bad input",
+    say: (f) => `looks holds rows of ${f.first} and of ${f.second}; filter one day.`,
+  },
+  "look-repeated": {
+    kind: "bad input",
+    say: (f) => `${capital(f.look)} stands on two rows; give it one row, with its talents together, such as "Ana & Ben".`,
+  },
+  "look-before-its-after": {
+    kind: "bad input",
+    say: (f) => `${capital(f.look)} must come after ${f.after}, but stands before it; change its Order or its After.`,
+  },
+  "looks-in-a-circle": {
+    kind: "bad input",
+    say: (f) => `After goes round in a circle, ${f.looks}; take one of them out.`,
+  },
   "sheet-gone": {
     kind: "bad input",
     say: (f) => `The sheet is no longer in the workbook, so it was not possible to ${f.doing}; check the workbook again.`,
@@ -98,6 +114,11 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
     say: (f) => `"${f.file}" was not opened, since ${f.why}.`,
   },
 };
+
+/** A name at the beginning of a sentence. */
+function capital(name: string): string {
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}
 
 /** The sentence for a problem. */
 export function sayProblem(problem: Problem): string {
