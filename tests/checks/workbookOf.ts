@@ -1,0 +1,55 @@
+import type { CheckedWorkbook } from "../../src/checks/checkedWorkbook";
+import { columnNumber } from "./columnNumber";
+import type { Cell } from "../../src/sheet/cell";
+import type { SheetTable } from "../../src/sheet/sheetTable";
+import type { TableKind } from "../../src/sheet/tableKind";
+
+/** A small workbook as a test writes it: rows under canonical headings, one sheet a kind, headings in row 1. */
+export interface Sample {
+  readonly tables: Partial<Record<TableKind, readonly (readonly Cell[])[]>>;
+  /** "pieces!B2" to the formula behind that cell. */
+  readonly formulas?: Readonly<Record<string, string>>;
+  readonly dateSystem?: 1900 | 1904;
+}
+
+/** The fields of headings that camel case does not give. */
+const FIELD_OF_HEADING: Readonly<Record<string, string>> = { hairAndMakeUp: "hairMakeup", makeUpFirst: "makeupFirst" };
+
+/** "Quantity back" is quantityBack; the tests of the check do not lean on the vocabulary of headings. */
+function fieldOf(heading: string): string {
+  const words = heading.split(/[\s-]+/);
+  const field = words
+    .map((word, index) => (index === 0 ? word.toLowerCase() : word[0]?.toUpperCase() + word.slice(1).toLowerCase()))
+    .join("");
+  return FIELD_OF_HEADING[field] ?? field;
+}
+
+/** The tables of a sample as the check reads them. */
+export function workbookOf(sample: Sample): CheckedWorkbook {
+  const kinds = Object.keys(sample.tables) as TableKind[];
+  return { dateSystem: sample.dateSystem ?? 1900, tables: kinds.map((kind) => sheetTableOf(sample, kind)) };
+}
+
+function sheetTableOf(sample: Sample, kind: TableKind): SheetTable {
+  const cells = sample.tables[kind] ?? [];
+  const headings = (cells[0] ?? []).map(String);
+  const formulas: (string | null)[][] = cells.map((row) => row.map(() => null));
+  for (const [place, formula] of Object.entries(sample.formulas ?? {})) {
+    const [, sheet, column, row] = /^(\w+)!([A-Z]+)(\d+)$/.exec(place) ?? [];
+    if (sheet === kind) formulas[Number(row) - 1]![columnNumber(column!)] = formula;
+  }
+  const isFilled = (row: readonly Cell[]): boolean => row.some((cell) => cell !== null && cell !== "");
+  return {
+    kind,
+    cells,
+    formulas,
+    headingRow: 0,
+    headings,
+    columnOf: Object.fromEntries(headings.map((heading, column) => [fieldOf(heading), column])),
+    dataRows: cells.flatMap((row, index) => (index > 0 && isFilled(row) ? [index] : [])),
+    sheetId: kind,
+    sheetName: kind,
+    firstRow: 0,
+    firstColumn: 0,
+  } as SheetTable;
+}
