@@ -42,7 +42,8 @@ export function timedSteps(work: DayWork, order: readonly number[], meal: MealSp
     hold.look = -1;
     hold.talent = -1;
     holdBack(hold, look.thereSeconds, "arrival", -1, look.lastToArrive);
-    for (const talent of look.talents) holdBack(hold, talentFreeSeconds[talent]!, "talent", lastLookOf[talent]!, talent);
+    for (const talent of look.talents)
+      holdBack(hold, talentFreeSeconds[talent]!, "talent", lastLookOf[talent]!, talent);
   }
 
   function placeStep(step: number, lengthSeconds: number): void {

@@ -1,0 +1,94 @@
+import type { DayWork, WorkLook } from "../plan/dayWork";
+import { clockSeconds } from "./clockSeconds";
+import type { Day } from "./day";
+import type { Look } from "./look";
+import { secondsNearCall } from "./secondsNearCall";
+
+/**
+ * A day's looks, in the order given here, as the numbers that the schedule is made of.
+ *
+ * Minutes are rounded to whole seconds. A talent whose Arrives is blank on one row is there from the earliest
+ * time that stands on any of that talent's rows; nobody is waited for before call.
+ */
+export function workOfDay(day: Day, looks: readonly Look[]): DayWork {
+  const callSeconds = clockSeconds(day.call);
+  const indexOf = new Map(looks.map((look, index) => [look.key, index]));
+  const talents = numbered(looks.flatMap((look) => look.talents));
+  const sets = numbered(looks.flatMap((look) => look.set ?? []));
+  const arrivals = arrivalsOf(looks, callSeconds);
+
+  const workLook = (look: Look): WorkLook => {
+    const arrival = lastArrival(look, arrivals, callSeconds);
+    return {
+      talents: look.talents.map((talent) => talents.get(talent)!),
+      thereSeconds: arrival.seconds,
+      lastToArrive: arrival.talent === null ? -1 : talents.get(arrival.talent)!,
+      hairMakeupSeconds: secondsOf(look.hairMakeupMinutes),
+      changeSeconds: secondsOf(look.changeMinutes),
+      changeSecondsFrom: changesInto(look, day, indexOf),
+      shootingSeconds: secondsOf(look.shootingMinutes),
+      makeupFirst: look.makeupFirst,
+      set: look.set === null ? -1 : sets.get(look.set)!,
+      after: look.after.map((key) => indexOf.get(key)!),
+      shotAtSeconds: look.shotAt === null ? null : secondsNearCall(look.shotAt, callSeconds),
+    };
+  };
+  // More of a thing than there are looks changes nothing, and a mistyped million must not fill the memory.
+  const atMost = (howMany: number): number => Math.max(1, Math.min(howMany, looks.length));
+  const { crew } = day;
+  const meal = crew.meal === null || crew.meal.minutes === 0 ? null : crew.meal;
+  return {
+    callSeconds,
+    looks: looks.map(workLook),
+    talentCount: talents.size,
+    chairs: atMost(crew.chairs),
+    dressers: atMost(crew.dressers),
+    cameras: atMost(crew.cameras),
+    crossingSeconds: secondsOf(crew.crossingMinutes),
+    meal: meal && { dueSeconds: callSeconds + secondsOf(meal.afterHours * 60), lengthSeconds: secondsOf(meal.minutes) },
+  };
+}
+
+function secondsOf(minutes: number): number {
+  return Math.round(minutes * 60);
+}
+
+function numbered(names: readonly string[]): Map<string, number> {
+  return new Map([...new Set(names)].map((name, index) => [name, index]));
+}
+
+function arrivalsOf(looks: readonly Look[], callSeconds: number): Map<string, number> {
+  const arrivals = new Map<string, number>();
+  for (const look of looks) {
+    if (look.arrivesAt === null) continue;
+    const seconds = secondsNearCall(look.arrivesAt, callSeconds);
+    for (const talent of look.talents) arrivals.set(talent, Math.min(arrivals.get(talent) ?? Infinity, seconds));
+  }
+  return arrivals;
+}
+
+function lastArrival(
+  look: Look,
+  arrivals: ReadonlyMap<string, number>,
+  callSeconds: number,
+): { seconds: number; talent: string | null } {
+  if (look.arrivesAt !== null) {
+    const seconds = Math.max(callSeconds, secondsNearCall(look.arrivesAt, callSeconds));
+    return { seconds, talent: look.talents[0] ?? null };
+  }
+  let last: { seconds: number; talent: string | null } = { seconds: callSeconds, talent: null };
+  for (const talent of look.talents) {
+    const seconds = arrivals.get(talent) ?? callSeconds;
+    if (seconds > last.seconds) last = { seconds, talent };
+  }
+  return last;
+}
+
+function changesInto(look: Look, day: Day, indexOf: ReadonlyMap<string, number>): ReadonlyMap<number, number> | null {
+  const into = new Map<number, number>();
+  for (const [fromKey, index] of indexOf) {
+    const minutes = day.changes.get(fromKey)?.get(look.key);
+    if (minutes !== undefined) into.set(index, secondsOf(minutes));
+  }
+  return into.size === 0 ? null : into;
+}
