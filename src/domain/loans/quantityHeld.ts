@@ -10,7 +10,11 @@ import type { PieceRow } from "./pieceRow";
  * back. Settled rows and rows without an out day are not held. A cell that cannot be read matters only
  * where the rest of the row does not decide already.
  */
-export function quantityHeld(piece: PieceRow, day: number, countBackDay = false): number | Problem {
+export function quantityHeld(
+  piece: Pick<PieceRow, "out" | "back" | "settled" | "quantity" | "quantityBack">,
+  day: number,
+  countBackDay = false,
+): number | Problem {
   const { out, back, settled } = piece;
   if (settled === true || out === null || (typeof out === "number" && out > day)) return 0;
   const isBack = typeof back === "number" && (countBackDay ? back < day : back <= day);

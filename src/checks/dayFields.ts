@@ -1,7 +1,7 @@
 import type { TableKind } from "../sheet/tableKind";
 
 /** The columns that hold a date and nothing else, by kind of table. */
-export const dateFields: Readonly<Partial<Record<TableKind, readonly string[]>>> = {
+export const dayFields: Readonly<Partial<Record<TableKind, readonly string[]>>> = {
   pieces: ["out", "due", "shoot", "back", "extendedTo", "holdUntil"],
   requests: ["asked", "neededBy", "answered", "holdUntil"],
   looks: ["date"],
