@@ -20,6 +20,8 @@ export interface ReasonFacts {
   "number-ambiguous": { argument: string; given: string; first: string; second: string };
   /** Terms that the grammar does not read; `part` is what was not understood. */
   "terms-not-understood": { argument: string; given: string; part: string };
+  /** Terms that read two ways, such as "7-10 days". */
+  "terms-ambiguous": { argument: string; given: string; first: string; second: string };
   /** Nothing to compute from: every input that matters is blank. */
   "nothing-to-compute": { what: string };
   /** Amounts in two currencies would have to be added; null is an amount that names no currency. */

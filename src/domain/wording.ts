@@ -42,6 +42,11 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
     say: (f) =>
       `${f.argument}: "${f.part}" in "${f.given}" is not understood; write for example "7 days", "3 working days", "5 working days after shoot" or "by 2026-03-05".`,
   },
+  "terms-ambiguous": {
+    kind: "bad input",
+    say: (f) =>
+      `${f.argument}: "${f.given}" could be "${f.first}" or "${f.second}"; write the number of days meant, or the day, for example "by 2026-03-05".`,
+  },
   "nothing-to-compute": {
     kind: "nothing to compute",
     say: (f) => `There is nothing to compute ${f.what} from.`,
