@@ -1,0 +1,62 @@
+/**
+ * The members of the Excel object model that the strict fake knows, with the requirement set that brings each.
+ *
+ * A test compares the list with the vendor's published type declarations, so that the fake cannot know more than Excel.
+ */
+export const excelMembers: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  Workbook: {
+    name: "1.7",
+    worksheets: "1.1",
+    tables: "1.1",
+    settings: "1.4",
+    functions: "1.2",
+    getActiveCell: "1.7",
+  },
+  WorksheetCollection: {
+    items: "",
+    getItem: "1.1",
+    getItemOrNullObject: "1.4",
+    onChanged: "1.9",
+    onCalculated: "1.8",
+    onAdded: "1.7",
+    onDeleted: "1.7",
+    onRowSorted: "1.10",
+    onColumnSorted: "1.10",
+    onProtectionChanged: "1.14",
+    onNameChanged: "1.17",
+    onVisibilityChanged: "1.17",
+  },
+  Worksheet: {
+    id: "1.1",
+    name: "1.1",
+    visibility: "1.1",
+    protection: "1.2",
+    tables: "1.1",
+    activate: "1.1",
+    getRangeByIndexes: "1.7",
+    getUsedRangeOrNullObject: "1.4",
+  },
+  WorksheetProtection: { protected: "1.2" },
+  TableCollection: { items: "" },
+  Table: { name: "1.1", worksheet: "1.2", getRange: "1.1" },
+  Range: {
+    values: "1.1",
+    valueTypes: "1.1",
+    formulas: "1.1",
+    numberFormat: "1.1",
+    rowIndex: "1.1",
+    columnIndex: "1.1",
+    rowCount: "1.1",
+    columnCount: "1.1",
+    worksheet: "1.1",
+    select: "1.1",
+    hasSpill: "1.12",
+    getMergedAreasOrNullObject: "1.13",
+  },
+  RangeAreas: { areas: "1.9" },
+  RangeCollection: { items: "" },
+  SettingCollection: { getItemOrNullObject: "1.4", add: "1.4" },
+  Setting: { value: "1.4" },
+  Functions: { date: "1.2" },
+  FunctionResult: { value: "1.2" },
+};

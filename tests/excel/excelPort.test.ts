@@ -1,0 +1,28 @@
+import { createExcelPort } from "../../src/excel/excelPort";
+import { type Probe, sheetPortContract } from "../sheet/sheetPortContract";
+import { createFakeWorkbook } from "./fakeWorkbook";
+import { installStrictExcel } from "./strictExcel";
+import { strictProbe } from "./strictProbe";
+
+// Merged blocks and spilled results can only be told from these sets on; see writeStep.
+const NEEDED: Readonly<Record<string, string>> = { merge: "1.13" };
+
+describe.each(["1.9", "1.20"])("the Excel adapter on a host with ExcelApi %s", (excelApi) => {
+  for (const { title, needs = [], run } of sheetPortContract) {
+    const cannot = needs.filter((need) => Number(NEEDED[need]?.split(".")[1] ?? 0) > Number(excelApi.split(".")[1]));
+    if (cannot.length > 0) {
+      test.skip(`${title} (such a host cannot tell: ${cannot.join(", ")})`, () => undefined);
+      continue;
+    }
+    test(title, async () => {
+      const workbook = createFakeWorkbook();
+      const excel = installStrictExcel(workbook, excelApi);
+      try {
+        const probe: Probe = strictProbe(workbook, excel);
+        await run(createExcelPort(), probe);
+      } finally {
+        excel.uninstall();
+      }
+    });
+  }
+});
