@@ -1,17 +1,11 @@
-/** The fields, of whatever kind of table, whose cells are days, so that a column of them keeps a date format in a result. */
-export const dateFields: ReadonlySet<string> = new Set([
-  "out",
-  "due",
-  "extendedTo",
-  "back",
-  "shoot",
-  "holdUntil",
-  "fitting",
-  "collected",
-  "asked",
-  "neededBy",
-  "answered",
-  "bought",
-  "refunded",
-  "date",
-]);
+import type { TableKind } from "./tableKind";
+
+/** The fields that hold a day and nothing else, by kind of table: a column of them keeps a date format in a result. */
+export const dateFields: Readonly<Partial<Record<TableKind, readonly string[]>>> = {
+  pieces: ["out", "due", "shoot", "back", "extendedTo", "holdUntil"],
+  requests: ["asked", "neededBy", "answered", "holdUntil"],
+  looks: ["date"],
+  day: ["date"],
+  receipts: ["bought", "refunded"],
+  stops: ["due"],
+};

@@ -31,7 +31,7 @@ export function withOwnColumns(table: Table, picked: readonly PickedRow[], added
   const zeroIsBlank: boolean[] = [];
   for (let column = first; column < end; column++) {
     const field = fieldOf.get(column);
-    formats.push(field !== undefined && dateFields.has(field) ? "date" : "as is");
+    formats.push(field !== undefined && dateFields[table.kind]?.includes(field) ? "date" : "as is");
     zeroIsBlank.push(field !== undefined && !meaningfulZeroFields.has(field));
   }
   const rows = picked.map(({ row, added: last }) => {

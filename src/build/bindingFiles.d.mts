@@ -1,0 +1,1 @@
+export function bindingFiles(folder?: string): string[];

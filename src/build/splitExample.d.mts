@@ -1,0 +1,3 @@
+export function splitExample(
+  example: string,
+): { readonly formula: string; readonly gives: string | null; readonly fails: string | null } | null;
