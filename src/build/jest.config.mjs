@@ -10,11 +10,15 @@ export default {
     "^.+\\.(t|j|mj)sx?$": [
       "@swc/jest",
       {
-        jsc: { target: "es2022", parser: { syntax: "typescript", tsx: true }, transform: { react: { runtime: "automatic" } } },
+        jsc: {
+          target: "es2022",
+          parser: { syntax: "typescript", tsx: true },
+          transform: { react: { runtime: "automatic" } },
+        },
         module: { type: "commonjs" },
       },
     ],
   },
-  transformIgnorePatterns: ["/node_modules/(?!(@cj-tech-master|luxon)/)"],
+  transformIgnorePatterns: ["/node_modules/(?!(@cj-tech-master|luxon|lodash-es|nanoid|kdbush|quickselect|rbush)/)"],
   moduleNameMapper: { "\\.css$": "<rootDir>/tests/emptyStyles.ts" },
 };
