@@ -14,8 +14,8 @@ import {
 export interface StrictExcel {
   /** Syncs since the start, or since it was last set to 0. */
   syncs: number;
-  /** Cells a host may answer in one sync before it refuses with ResponsePayloadSizeLimitExceeded. */
-  mostCellsAnswered: number;
+  /** The syncs to come that ask for cells and are refused with ResponsePayloadSizeLimitExceeded. */
+  answersToRefuse: number;
   /** The writes of the next syncs that still succeed; then one fails, once. null never fails. */
   writesBeforeFailure: number | null;
   /** Takes the last sync that changed cells back. */
@@ -50,7 +50,7 @@ const states = new WeakMap<object, Proxied>();
 export function installStrictExcel(workbook: FakeWorkbook, excelApi: string): StrictExcel {
   const control: StrictExcel = {
     syncs: 0,
-    mostCellsAnswered: Infinity,
+    answersToRefuse: 0,
     writesBeforeFailure: null,
     undo: () => {
       const before = undoStack.pop();
@@ -303,7 +303,8 @@ export function installStrictExcel(workbook: FakeWorkbook, excelApi: string): St
     wroteInSync = false;
     await Promise.resolve();
     for (const command of queued) command();
-    if (answeredCells > control.mostCellsAnswered) {
+    if (answeredCells > 0 && control.answersToRefuse > 0) {
+      control.answersToRefuse -= 1;
       throw hostError("ResponsePayloadSizeLimitExceeded", "The response payload size has exceeded the limit.");
     }
   }
