@@ -1,0 +1,23 @@
+// Said in several words, meaning no more than "by": the day as a whole is what terms are about.
+const PHRASES =
+  /\b(?:not? later than|at (?:the )?(?:very )?latest|(?:before )?(?:the )?close of (?:business|play)|end of (?:the )?(?:business |working )?day(?! after| of)|au plus tard|al? mas tardar|al piu tardi|de ici)\b/g;
+const ITALIAN_TWO = /\bdue(?= (?:giorni|settimane|mesi|ore|gg)\b)/g;
+const ELIDED = /\b(d|l|dell|all|dall|sull|jusqu|qu)'(?=[a-z])/g;
+
+/** Terms as typed, in lower case without accents, with what takes several words to say no more than "by" made one. */
+export function plainTerms(given: string): string {
+  let text = given.toLowerCase();
+  if (/[^\x00-\x7f]/.test(text))
+    text = text
+      .normalize("NFD")
+      .replace(/[\u0300-\u036f]/g, "")
+      .replace(/[‘’ʼ`´]/g, "'")
+      .replace(/[“”„«»·•ºª°]/g, " ")
+      .replace(/[‐‑‒–—−]/g, "-")
+      .replace(/\s/g, " ")
+      .replace(/ß/g, "ss")
+      .replace(/œ/g, "oe");
+  if (text.includes("'")) text = text.replace(ELIDED, (_, word) => (word === "dall" ? "dal " : word === "d" ? "de " : ""));
+  if (text.includes("due ")) text = text.replace(ITALIAN_TWO, "2");
+  return PHRASES.test(text) ? text.replace(PHRASES, "by") : text;
+}

@@ -1,0 +1,107 @@
+import { monthFromName } from "../monthFromName";
+import { weekdaysFromName } from "../weekdaysFromName";
+import { numberFromWord } from "./numberFromWord";
+import { termSymbol } from "./termSymbol";
+
+/**
+ * A phrase cut into words that matter, one symbol each (see termSymbol; besides: n number, F weekday, N a month's name,
+ * f figures such as 7-10 or 03/04/26, ? not understood).
+ */
+export interface TermTokens {
+  readonly symbols: string;
+  /** The number of an n, the weekday of an F; 0 for the others. */
+  readonly values: readonly number[];
+  /** Where each word begins and ends in the text. */
+  readonly starts: readonly number[];
+  readonly ends: readonly number[];
+}
+
+// Punctuation that says nothing. A question mark, a slash or a percent sign does say something, so those are not understood.
+const SILENT = " \t\r\n.,;:!()[]'\"*_-";
+const UNITS = "DdWBbCKMZH";
+
+/** Cuts lower-case text without accents into its words. */
+export function termTokens(text: string): TermTokens {
+  let symbols = "";
+  const values: number[] = [];
+  const starts: number[] = [];
+  const ends: number[] = [];
+  const length = text.length;
+  let articleAt = -1;
+  for (let at = 0; at < length; ) {
+    const start = at;
+    const code = text.charCodeAt(at);
+    let symbol: string | undefined;
+    let value = 0;
+    if (code >= 97 && code <= 122) {
+      for (at++; at < length && isLetter(text.charCodeAt(at)); ) at++;
+      const word = text.slice(start, at);
+      symbol = termSymbol(word);
+      if (symbol === undefined) {
+        const number = numberFromWord(word);
+        if (number !== undefined) {
+          symbol = "n";
+          value = number;
+        } else if (isOrdinalEnding(word) && start > 0 && isDigit(text.charCodeAt(start - 1))) symbol = "";
+        else if (word === "sept") symbol = /^ (?:j|sem|mois|h)/.test(text.slice(at)) ? ((value = 7), "n") : "N";
+        else if (monthFromName(word) !== null) symbol = "N";
+        else {
+          const weekdays = word.length < 3 ? [] : weekdaysFromName(word);
+          symbol = weekdays.length === 1 ? ((value = weekdays[0]!), "F") : "?";
+        }
+      }
+    } else if (isDigit(code)) {
+      for (at++; at < length && isFigure(text, at); ) at++;
+      const digits = text.slice(start, at);
+      value = +digits;
+      symbol = value === value && digits.length < 8 && !digits.includes(".") ? "n" : "f";
+    } else if (code === 43) {
+      at++;
+      symbol = "A";
+    } else {
+      at++;
+      // "-3 days" must not lose its sign; "5-Mar-26" has none.
+      if (code === 45 && at < length && isDigit(text.charCodeAt(at)) && !symbols.endsWith("N")) symbol = "?";
+      else symbol = SILENT.includes(text[start]!) ? "" : "?";
+    }
+    if (symbol === "") continue;
+    // An article counts one only before what is counted; elsewhere it is said for politeness ("a partir de").
+    if (articleAt >= 0 && articleAt === symbols.length - 1 && !UNITS.includes(symbol!)) {
+      symbols = symbols.slice(0, -1);
+      values.pop();
+      starts.pop();
+      ends.pop();
+      articleAt = -1;
+    }
+    if (symbol === "a") {
+      articleAt = symbols.length;
+      value = 1;
+    }
+    // "seven (7) days" says one number twice.
+    if (symbol === "n" && symbols.endsWith("n") && values[values.length - 1] === value) continue;
+    symbols += symbol;
+    values.push(value);
+    starts.push(start);
+    ends.push(at);
+  }
+  return { symbols: symbols.replaceAll("a", "n"), values, starts, ends };
+}
+
+function isLetter(code: number): boolean {
+  return code >= 97 && code <= 122;
+}
+
+function isDigit(code: number): boolean {
+  return code >= 48 && code <= 57;
+}
+
+/** A digit, or a sign between two digits, which keeps "7-10", "1.5" and "2026-03-05" in one piece. */
+function isFigure(text: string, at: number): boolean {
+  const code = text.charCodeAt(at);
+  if (isDigit(code)) return true;
+  return (code === 45 || code === 46 || code === 47 || code === 44 || code === 58) && isDigit(text.charCodeAt(at + 1));
+}
+
+function isOrdinalEnding(word: string): boolean {
+  return word === "st" || word === "nd" || word === "rd" || word === "th" || word === "er" || word === "o";
+}
