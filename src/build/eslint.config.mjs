@@ -3,13 +3,27 @@ import officeAddins from "eslint-plugin-office-addins";
 import tseslint from "typescript-eslint";
 
 const noModuleState = {
-  selector: "Program > VariableDeclaration[kind='let'], Program > ExportNamedDeclaration > VariableDeclaration[kind='let']",
+  selector:
+    "Program > VariableDeclaration[kind='let'], Program > ExportNamedDeclaration > VariableDeclaration[kind='let']",
   message: "No module state: the host may end the runtime at any time.",
 };
-const noDefaultExport = { selector: "ExportDefaultDeclaration", message: "No default exports: a file is named for the one thing it exports." };
-const noReExport = { selector: "ExportAllDeclaration, ExportNamedDeclaration[source]", message: "No re-export barrels: import from where it stands." };
-const noClock = { selector: "NewExpression[callee.name='Date'][arguments.length=0], CallExpression[callee.object.name='Date'][callee.property.name='now']", message: "Nothing here reads the clock: take the day as an argument." };
-const noRandom = { selector: "CallExpression[callee.object.name='Math'][callee.property.name='random']", message: "Seeded numbers only." };
+const noDefaultExport = {
+  selector: "ExportDefaultDeclaration",
+  message: "No default exports: a file is named for the one thing it exports.",
+};
+const noReExport = {
+  selector: "ExportAllDeclaration, ExportNamedDeclaration[source]",
+  message: "No re-export barrels: import from where it stands.",
+};
+const noClock = {
+  selector:
+    "NewExpression[callee.name='Date'][arguments.length=0], CallExpression[callee.object.name='Date'][callee.property.name='now']",
+  message: "Nothing here reads the clock: take the day as an argument.",
+};
+const noRandom = {
+  selector: "CallExpression[callee.object.name='Math'][callee.property.name='random']",
+  message: "Seeded numbers only.",
+};
 
 export default tseslint.config(
   { ignores: ["dist/**", "node_modules/**", "coverage/**", ".cache/**"] },
@@ -31,8 +45,26 @@ export default tseslint.config(
     files: ["src/{domain,sheet,checks,functions}/**/*.ts"],
     rules: {
       "no-restricted-syntax": ["error", noModuleState, noDefaultExport, noReExport, noClock, noRandom],
-      "no-restricted-globals": ["error", "window", "document", "fetch", "location", "Office", "Excel", "localStorage", "setTimeout", "setInterval"],
-      "jsdoc/require-jsdoc": ["error", { publicOnly: true, require: { FunctionDeclaration: true }, contexts: ["TSInterfaceDeclaration", "TSTypeAliasDeclaration"] }],
+      "no-restricted-globals": [
+        "error",
+        "window",
+        "document",
+        "fetch",
+        "location",
+        "Office",
+        "Excel",
+        "localStorage",
+        "setTimeout",
+        "setInterval",
+      ],
+      "jsdoc/require-jsdoc": [
+        "error",
+        {
+          publicOnly: true,
+          require: { FunctionDeclaration: true },
+          contexts: ["TSInterfaceDeclaration", "TSTypeAliasDeclaration"],
+        },
+      ],
     },
   },
   {

@@ -33,14 +33,24 @@ module.exports = {
     },
     { name: "no-cycles", severity: "error", from: {}, to: { circular: true } },
     { name: "src-never-imports-tests", severity: "error", from: { path: "^src/" }, to: { path: "^tests/" } },
-    { name: "nothing-imports-build", severity: "error", from: { path: "^src/(?!build/)" }, to: { path: "^src/build/" } },
+    {
+      name: "nothing-imports-build",
+      severity: "error",
+      from: { path: "^src/(?!build/)" },
+      to: { path: "^src/build/" },
+    },
     {
       name: "no-binding-imports-a-binding",
       severity: "error",
       from: { path: "^src/functions/bindings/" },
       to: { path: "^src/functions/bindings/" },
     },
-    { name: "no-rule-imports-a-rule", severity: "error", from: { path: "^src/checks/rules/" }, to: { path: "^src/checks/rules/" } },
+    {
+      name: "no-rule-imports-a-rule",
+      severity: "error",
+      from: { path: "^src/checks/rules/" },
+      to: { path: "^src/checks/rules/" },
+    },
     {
       name: "the-function-bundle-needs-no-package",
       severity: "error",
@@ -53,6 +63,10 @@ module.exports = {
     doNotFollow: { path: "node_modules" },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: "tsconfig.json" },
-    enhancedResolveOptions: { extensions: [".ts", ".tsx", ".mjs", ".js", ".json"], exportsFields: ["exports"], conditionNames: ["import", "require", "node", "default", "types"] },
+    enhancedResolveOptions: {
+      extensions: [".ts", ".tsx", ".mjs", ".js", ".json"],
+      exportsFields: ["exports"],
+      conditionNames: ["import", "require", "node", "default", "types"],
+    },
   },
 };

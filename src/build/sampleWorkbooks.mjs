@@ -11,7 +11,11 @@ const bytes = markDynamicArrays(plain, spills, { table: "Loans", column: "Return
 
 /** Parts compared by their text: how bytes are packed may differ between machines, what they say may not. */
 function parts(zip) {
-  return JSON.stringify(Object.entries(unzipSync(zip)).map(([name, data]) => [name, strFromU8(data)]).sort());
+  return JSON.stringify(
+    Object.entries(unzipSync(zip))
+      .map(([name, data]) => [name, strFromU8(data)])
+      .sort(),
+  );
 }
 
 if (process.argv.includes("--check")) {

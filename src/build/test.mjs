@@ -43,7 +43,9 @@ function suite(title, args) {
   // A file that cannot even be loaded holds no counted test but is a failure all the same.
   const broken = result.numFailedTests + result.numRuntimeErrorTestSuites;
   failed += broken === 0 && !ok ? 1 : broken;
-  console.log(`${ok ? "ok  " : "FAIL"}  ${title}: ${result.numPassedTests} passed, ${broken} failed, ${result.numPendingTests} skipped`);
+  console.log(
+    `${ok ? "ok  " : "FAIL"}  ${title}: ${result.numPassedTests} passed, ${broken} failed, ${result.numPendingTests} skipped`,
+  );
 }
 
 const started = Date.now();
