@@ -1,0 +1,28 @@
+/** An area of a sheet, both ends counted, from 0, as the grid wants it. */
+export interface Area {
+  readonly startRow: number;
+  readonly startColumn: number;
+  readonly endRow: number;
+  readonly endColumn: number;
+}
+
+const LAST_ROW = 1048575;
+const LAST_COLUMN = 16383;
+
+/** "B2:F11", "$B$2", "A:C" or "2:4" as an area; null where the text is none. */
+export function areaOfReference(reference: string): Area | null {
+  const found = /^\$?([A-Z]{1,3})?\$?(\d+)?(?::\$?([A-Z]{1,3})?\$?(\d+)?)?$/i.exec(reference.trim());
+  if (found === null || (found[1] === undefined && found[2] === undefined)) return null;
+  const [, fromColumn, fromRow, toColumn, toRow] = found;
+  const single = !reference.includes(":");
+  return {
+    startRow: fromRow === undefined ? 0 : Number(fromRow) - 1,
+    startColumn: fromColumn === undefined ? 0 : columnNumber(fromColumn),
+    endRow: toRow === undefined ? (single ? Number(fromRow) - 1 : LAST_ROW) : Number(toRow) - 1,
+    endColumn: toColumn === undefined ? (single ? columnNumber(fromColumn ?? "A") : LAST_COLUMN) : columnNumber(toColumn),
+  };
+}
+
+function columnNumber(letters: string): number {
+  return [...letters.toUpperCase()].reduce((number, letter) => number * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+}

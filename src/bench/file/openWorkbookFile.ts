@@ -1,0 +1,44 @@
+import type { IWorkbookData } from "@univerjs/core";
+import { zipSync } from "fflate";
+import { fail } from "../../domain/fail";
+import type { Outcome } from "../../domain/outcome";
+import { succeed } from "../../domain/succeed";
+import { readBook, type Book } from "./readBook";
+import { unpackWorkbook, type WorkbookParts } from "./unpackWorkbook";
+import { workbookData } from "./workbookData";
+
+/** A workbook file as it was opened: what the grid shows, and the parts that saving patches. */
+export interface OpenedFile {
+  readonly fileName: string;
+  readonly parts: WorkbookParts;
+  readonly book: Book;
+  readonly data: IWorkbookData;
+}
+
+/** Reads a workbook file whole, or says in one sentence why it cannot be opened. */
+export async function openWorkbookFile(
+  bytes: Uint8Array,
+  fileName: string,
+  unitId: string,
+): Promise<Outcome<OpenedFile>> {
+  const unpacked = unpackWorkbook(bytes, fileName);
+  if (!unpacked.ok) return unpacked;
+  const parts = unpacked.value;
+  try {
+    const { Workbook } = await import("@cj-tech-master/excelts");
+    const workbook = new Workbook();
+    await workbook.xlsx.load(readableParts(parts));
+    const book = readBook(parts);
+    if (book.sheets.length === 0) return fail("file-not-opened", { file: fileName, why: "it has no sheet with cells" });
+    return succeed({ fileName, parts, book, data: workbookData(workbook, book, fileName, unitId) });
+  } catch {
+    const why = "it is damaged; open it in Excel, let it be repaired, and save it again";
+    return fail("file-not-opened", { file: fileName, why });
+  }
+}
+
+/** Only what the reader needs, packed anew: pictures and the like stay untouched in the parts, and sizes are known. */
+function readableParts(parts: WorkbookParts): Uint8Array {
+  const needed = Object.entries(parts).filter(([path]) => !/^(?:xl\/(?:media|drawings|charts|embeddings)|customXml)\//.test(path));
+  return zipSync(Object.fromEntries(needed), { level: 0 });
+}
