@@ -1,0 +1,101 @@
+import type { Look } from "../domain/day/look";
+import { sayLook } from "../domain/day/sayLook";
+import { fail } from "../domain/fail";
+import type { Outcome } from "../domain/outcome";
+import type { Problem } from "../domain/problem";
+import { succeed } from "../domain/succeed";
+import { lookKey } from "./lookKey";
+import { nameKey } from "./nameKey";
+import { readDate } from "./readDate";
+import { readFixed } from "./readFixed";
+import { readFlag } from "./readFlag";
+import { readMinutes } from "./readMinutes";
+import { readNumber } from "./readNumber";
+import { readScalar } from "./readScalar";
+import { readTalents } from "./readTalents";
+import { readText } from "./readText";
+import { readTimeOfDay } from "./readTimeOfDay";
+import type { Table } from "./table";
+
+/**
+ * The looks of a table, in the order of the sheet.
+ *
+ * Some hosts send a blank cell as 0, so a 0 is blank everywhere but in durations, where blank counts 0 too.
+ * Change blank or 0 falls back on Likely. "Make-up first" is yes unless the cell says no. Spellings of one talent
+ * that share a nameKey become the first of them. Rows without a look, a talent and a duration are passed over.
+ * The first cell that cannot be read is the problem, named by its column and its look; a row that has
+ * something but no look number is argument-missing.
+ */
+export function readLooks(table: Table): Outcome<readonly Look[]> {
+  const spellings = new Map<string, string>();
+  const looks: Look[] = [];
+  for (const row of table.dataRows) {
+    const look = readLook(table, row, spellings);
+    if (!look.ok) return look;
+    if (look.value !== null) looks.push(look.value);
+  }
+  return succeed(looks);
+}
+
+function readLook(table: Table, row: number, spellings: Map<string, string>): Outcome<Look | null> {
+  let problem: Problem | null = null;
+  let by = `row ${row + 1}`;
+
+  function read<T>(field: string, reader: (raw: unknown, argument: string) => Outcome<T | null>): T | null {
+    const column = table.columnOf[field];
+    if (column === undefined || problem !== null) return null;
+    const argument = `${table.headings[column]!.trim()} of ${by}`;
+    const raw = table.cells[row]![column];
+    const scalar = readScalar(raw, argument);
+    if (scalar.ok && (scalar.value === null || scalar.value === 0)) return null;
+    const outcome = scalar.ok ? reader(raw, argument) : scalar;
+    if (outcome.ok) return outcome.value as T | null;
+    problem = outcome.problem;
+    return null;
+  }
+
+  const typed = read("look", readScalar);
+  const label = typeof typed === "number" ? typed : typed === null ? null : String(typed);
+  if (label !== null) by = sayLook(label);
+  const talentText = read("talent", readText) ?? "";
+  const likelyMinutes = read("likely", readMinutes) ?? 0;
+  const changeMinutes = read("change", readMinutes) ?? likelyMinutes;
+  const hairMakeupMinutes = read("hairMakeup", readMinutes) ?? 0;
+  const shootingMinutes = read("shooting", readMinutes) ?? 0;
+  const set = read("set", readText);
+  const look: Look = {
+    key: lookKey(String(label ?? "")),
+    label: label ?? "",
+    talents: unified(readTalents(talentText), spellings),
+    talentText,
+    order: read("order", readNumber),
+    date: read("date", readDate),
+    set: set === null ? null : nameKey(set) || set,
+    changeMinutes,
+    hairMakeupMinutes,
+    shootingMinutes,
+    makeupFirst: read("makeupFirst", readFlag) ?? true,
+    arrivesAt: read("arrives", readTimeOfDay),
+    shotAt: read("shotAt", readTimeOfDay),
+    after: (read("after", readText) ?? "")
+      .split(/[,;\n]/)
+      .map(lookKey)
+      .filter((key) => key !== ""),
+    fixed: read("fixed", readFixed),
+  };
+  if (problem !== null) return { ok: false, problem };
+  if (label !== null) return succeed(look);
+  if (talentText === "" && changeMinutes === 0 && hairMakeupMinutes === 0 && shootingMinutes === 0)
+    return succeed(null);
+  return fail("argument-missing", { argument: `Look of ${by}`, expected: "the look's number" });
+}
+
+function unified(names: readonly string[], spellings: Map<string, string>): readonly string[] {
+  const each = names.map((name) => {
+    const key = nameKey(name) || name;
+    const known = spellings.get(key);
+    if (known === undefined) spellings.set(key, name);
+    return known ?? name;
+  });
+  return [...new Set(each)];
+}

@@ -1,0 +1,79 @@
+import peopleLabels from "../../shared/people-labels.json";
+import type { Crew } from "../domain/day/crew";
+import { smallestCrew } from "../domain/day/smallestCrew";
+import { fail } from "../domain/fail";
+import type { Outcome } from "../domain/outcome";
+import { showGiven } from "../domain/showGiven";
+import { succeed } from "../domain/succeed";
+import { nameKey } from "./nameKey";
+import { readMinutes } from "./readMinutes";
+import { readNumber } from "./readNumber";
+import { readScalar } from "./readScalar";
+
+type Field = Exclude<keyof typeof peopleLabels, "source">;
+
+const FIELDS: readonly Field[] = ["dressers", "chairs", "cameras", "mealAfterHours", "mealMinutes", "crossingMinutes"];
+const LABELS_EXPECTED = '"dressers", "chairs", "cameras", "meal after hours", "meal minutes" or "crossing minutes"';
+
+/**
+ * The crew from two columns, what and how many, rows in any order; null (the argument left out) is the smallest crew.
+ *
+ * A first row of headings ("What", "How many") and blank rows are passed over; a blank figure counts as left out.
+ * Problems: argument-not-usable for a label that is not known or stands twice, a count that is no whole number,
+ * hours below 1 ("type 6, not 6:00") and minutes as readMinutes says; argument-missing where a meal has only
+ * its hours or only its minutes; error-in-cell.
+ */
+export function readPeople(cells: readonly (readonly unknown[])[] | null): Outcome<Crew> {
+  const figures = new Map<Field, number | null>();
+  for (const [row, pair] of (cells ?? []).entries()) {
+    const label = readScalar(pair[0], `people, row ${row + 1}`);
+    const howMany = readScalar(pair[1], `people, row ${row + 1}`);
+    if (!label.ok) return label;
+    if (!howMany.ok) return howMany;
+    // A blank cell reaches some hosts as 0.
+    if (!label.value && !howMany.value) continue;
+    const shown = showGiven(label.value ?? "");
+    const field = FIELDS.find((each) => peopleLabels[each].split("|").some((word) => nameKey(word) === nameKey(shown)));
+    if (field === undefined) {
+      const isHeadings = row === 0 && typeof howMany.value === "string" && !/\d/.test(howMany.value);
+      if (isHeadings) continue;
+      return fail("argument-not-usable", { argument: "people", given: shown, expected: LABELS_EXPECTED });
+    }
+    if (figures.has(field)) {
+      return fail("argument-not-usable", { argument: "people", given: shown, expected: "each of them once" });
+    }
+    const figure = readFigure(field, howMany.value, `people, ${shown}`);
+    if (!figure.ok) return figure;
+    figures.set(field, figure.value);
+  }
+
+  const afterHours = figures.get("mealAfterHours") || null;
+  const mealMinutes = figures.get("mealMinutes") || null;
+  if (afterHours === null && mealMinutes !== null) {
+    return fail("argument-missing", {
+      argument: "people, meal after hours",
+      expected: "the hours from call, such as 6",
+    });
+  }
+  if (afterHours !== null && mealMinutes === null) {
+    return fail("argument-missing", { argument: "people, meal minutes", expected: "how long the meal is, such as 30" });
+  }
+  return succeed({
+    dressers: figures.get("dressers") ?? smallestCrew.dressers,
+    chairs: figures.get("chairs") ?? smallestCrew.chairs,
+    cameras: figures.get("cameras") ?? smallestCrew.cameras,
+    meal: afterHours === null || mealMinutes === null ? null : { afterHours, minutes: mealMinutes },
+    crossingMinutes: figures.get("crossingMinutes") ?? smallestCrew.crossingMinutes,
+  });
+}
+
+function readFigure(field: Field, raw: unknown, argument: string): Outcome<number | null> {
+  if (field === "mealMinutes" || field === "crossingMinutes") return readMinutes(raw, argument);
+  const isCount = field !== "mealAfterHours";
+  const expected = isCount ? "a whole number, 0 or more" : "hours as a number: type 6, not 6:00";
+  const figure = readNumber(raw, argument, expected);
+  if (!figure.ok || figure.value === null) return figure;
+  const value = figure.value;
+  const usable = isCount ? Number.isSafeInteger(value) && value >= 0 : value === 0 || value >= 1;
+  return usable ? figure : fail("argument-not-usable", { argument, given: showGiven(value), expected });
+}

@@ -1,0 +1,143 @@
+import { sayProblem } from "../../src/domain/wording";
+import { readLooks } from "../../src/sheet/readLooks";
+import type { Table } from "../../src/sheet/table";
+
+const FIELDS = {
+  Look: "look",
+  Order: "order",
+  Talent: "talent",
+  Set: "set",
+  Change: "change",
+  Likely: "likely",
+  "Hair and make-up": "hairMakeup",
+  Shooting: "shooting",
+  Arrives: "arrives",
+  After: "after",
+  Fixed: "fixed",
+  Date: "date",
+  "Shot at": "shotAt",
+  "Make-up first": "makeupFirst",
+};
+
+function table(headings: readonly (keyof typeof FIELDS)[], rows: readonly unknown[][]): Table {
+  return {
+    kind: "looks",
+    cells: [headings, ...rows],
+    headingRow: 0,
+    headings,
+    columnOf: Object.fromEntries(headings.map((heading, column) => [FIELDS[heading], column])),
+    dataRows: rows.map((_, index) => index + 1),
+  };
+}
+
+function looksOf(it: Table): readonly object[] | string {
+  const outcome = readLooks(it);
+  return outcome.ok ? outcome.value : sayProblem(outcome.problem);
+}
+
+test("a full row is read whole", () => {
+  const headings = Object.keys(FIELDS) as (keyof typeof FIELDS)[];
+  const row = [
+    "Look 3",
+    2,
+    "Mina & Teo",
+    "Roof",
+    15,
+    20,
+    30,
+    "1h",
+    "09:30",
+    "1; look 02",
+    "last",
+    "2026-03-05",
+    0.5,
+    "no",
+  ];
+  expect(looksOf(table(headings, [row]))).toEqual([
+    {
+      key: "3",
+      label: "Look 3",
+      talents: ["Mina", "Teo"],
+      talentText: "Mina & Teo",
+      order: 2,
+      date: 46086,
+      set: "roof",
+      changeMinutes: 15,
+      hairMakeupMinutes: 30,
+      shootingMinutes: 60,
+      makeupFirst: false,
+      arrivesAt: 9.5 / 24,
+      shotAt: 0.5,
+      after: ["1", "2"],
+      fixed: "last",
+    },
+  ]);
+});
+
+test.each([[null], [""], [undefined], ["  "]])("blanks sent as %j and as 0 read the same", (blank) => {
+  const headings = Object.keys(FIELDS) as (keyof typeof FIELDS)[];
+  const rest = (value: unknown): unknown[] => [4, ...headings.slice(1).map(() => value)];
+  expect(looksOf(table(headings, [rest(blank)]))).toEqual(looksOf(table(headings, [rest(0)])));
+  expect(looksOf(table(headings, [rest(blank)]))).toMatchObject([
+    { order: null, arrivesAt: null, makeupFirst: true, after: [] },
+  ]);
+});
+
+test("a blank change falls back on Likely", () => {
+  expect(
+    looksOf(
+      table(
+        ["Look", "Change", "Likely"],
+        [
+          [1, "", 12],
+          [2, 8, 12],
+        ],
+      ),
+    ),
+  ).toMatchObject([{ changeMinutes: 12 }, { changeMinutes: 8 }]);
+});
+
+test("two spellings of one talent are one talent", () => {
+  expect(
+    looksOf(
+      table(
+        ["Look", "Talent"],
+        [
+          [1, "Zoë Marsh"],
+          [2, "ZOE MARSH, Ana"],
+        ],
+      ),
+    ),
+  ).toMatchObject([{ talents: ["Zoë Marsh"] }, { talents: ["Zoë Marsh", "Ana"], talentText: "ZOE MARSH, Ana" }]);
+});
+
+test("a row without a look, a talent and a duration is passed over", () => {
+  expect(
+    looksOf(
+      table(
+        ["Look", "Talent", "Set"],
+        [
+          [1, "Ana", ""],
+          ["", "", "Roof"],
+        ],
+      ),
+    ),
+  ).toHaveLength(1);
+});
+
+test.each([
+  [["Look", "Shooting"], [3, 0.25], /^Shooting of look 3: "6:00" cannot be used; give minutes/],
+  [["Look", "Change"], [3, "0:15"], /^Change of look 3: .* type 15, not 0:15/],
+  [["Look", "Arrives"], [3, "early"], /^Arrives of look 3: "early"/],
+  [["Look", "Order"], [3, "second"], /^Order of look 3: "second"/],
+  [["Look", "Date"], [3, "03/04/26"], /^Date of look 3: "03\/04\/26" could be/],
+  [["Look", "Make-up first"], [3, "maybe"], /^Make-up first of look 3: "maybe" cannot be used; give yes or no/],
+  [["Look", "Fixed"], [3, "soon"], /^Fixed of look 3/],
+  [["Look", "Talent"], ["", "Ana"], /^Look of row 2 is blank; give the look's number/],
+  [["Look", "Talent"], [3, { error: "#REF!" }], /^Talent of look 3 holds the error #REF!/],
+] as [(keyof typeof FIELDS)[], unknown[], RegExp][])(
+  "%j of %j is refused in one sentence",
+  (headings, row, sentence) => {
+    expect(looksOf(table(headings, [row]))).toMatch(sentence);
+  },
+);
