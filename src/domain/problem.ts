@@ -18,6 +18,18 @@ export interface ReasonFacts {
   "date-not-understood": { argument: string; given: string };
   /** A number typed as text that reads two ways, such as 1,250. */
   "number-ambiguous": { argument: string; given: string; first: string; second: string };
+  /** A table was passed without its headings. */
+  "heading-row-missing": { argument: string };
+  /** A needed column is not there under any heading that is understood; `field` is the key for `columns`. */
+  "column-missing": { argument: string; column: string; field: string };
+  /** Two headings could be the same column. */
+  "column-twice": { argument: string; column: string; field: string; first: string; second: string };
+  /** A part of the columns argument is not of the form field=heading, or names no field. */
+  "columns-not-understood": { argument: string; part: string; fields: string };
+  /** The columns argument names a heading that the table has not. */
+  "columns-heading-absent": { argument: string; heading: string; headings: string };
+  /** A field is given two headings in the columns argument, or a heading two fields. */
+  "columns-contradict": { argument: string; part: string };
   /** Terms that the grammar does not read; `part` is what was not understood. */
   "terms-not-understood": { argument: string; given: string; part: string };
   /** Terms that read two ways, such as "7-10 days". */

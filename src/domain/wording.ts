@@ -37,6 +37,33 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
     kind: "bad input",
     say: (f) => `${f.argument}: "${f.given}" could be ${f.first} or ${f.second}; type it as one of these, as a number.`,
   },
+  "heading-row-missing": {
+    kind: "bad input",
+    say: (f) => `${f.argument} has no heading row that is understood; pass the table with its headings, for example Table1[#All].`,
+  },
+  "column-missing": {
+    kind: "bad input",
+    say: (f) =>
+      `${f.argument} has no column headed ${f.column} or the like; add one, or say which it is with columns "${f.field}=your heading".`,
+  },
+  "column-twice": {
+    kind: "bad input",
+    say: (f) =>
+      `${f.argument}: "${f.first}" and "${f.second}" could both be ${f.column}; choose one with columns "${f.field}=${f.first}".`,
+  },
+  "columns-not-understood": {
+    kind: "bad input",
+    say: (f) =>
+      `${f.argument}: "${f.part}" is not understood; write for example "value=Ins. amt; lender=From", where the first word is one of ${f.fields}.`,
+  },
+  "columns-heading-absent": {
+    kind: "bad input",
+    say: (f) => `${f.argument}: the table has no heading "${f.heading}"; it has ${f.headings}.`,
+  },
+  "columns-contradict": {
+    kind: "bad input",
+    say: (f) => `${f.argument}: "${f.part}" names a column or a heading a second time; name each once.`,
+  },
   "terms-not-understood": {
     kind: "bad input",
     say: (f) =>

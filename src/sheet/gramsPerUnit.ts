@@ -10,6 +10,6 @@ export function gramsPerUnit(unit: string): number | null {
     .toLowerCase();
   if (/^(kg|kgs|kilo|kilos|kilogramm?e?s?|chili|chilogramm[oi]|kilogramos?)$/.test(plain)) return 1000;
   if (/^(g|gr|grs|gms?|gramm?e?s?|gramm[oi]|gramos?)$/.test(plain)) return 1;
-  if (/^(lb|lbs|pounds?|pfund|livres?|libras?|libbr[ae])$/.test(plain)) return 453.59237;
+  if (/^(lb|lbs|pounds?)$/.test(plain)) return 453.59237;
   return /^(oz|ozs|ounces?|onces?|onzas?|unzen?|onc[ei]a?)$/.test(plain) ? 28.349523125 : null;
 }

@@ -1,3 +1,4 @@
+import type { ColumnHint } from "./readHeading";
 import type { TableKind } from "./tableKind";
 
 /**
@@ -13,6 +14,8 @@ export interface Table {
   readonly headings: readonly string[];
   /** Field (for example "out" or "quantityBack") to column; a field whose heading is missing is absent. */
   readonly columnOf: Readonly<Partial<Record<string, number>>>;
+  /** Field to what its heading says of currency or unit, where it says something. */
+  readonly hintOf?: Readonly<Partial<Record<string, ColumnHint>>>;
   /** Rows with data: blank rows, repeated heading rows and a totals row are already passed over. */
   readonly dataRows: readonly number[];
 }
