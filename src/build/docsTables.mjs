@@ -8,7 +8,14 @@ const README = fileURLToPath(new URL("../../README.md", import.meta.url));
 /** The functions by family, each with its arguments, what it answers and gives, and the cautions under the table. */
 export function functionsTable(docs) {
   const families = [...new Set(docs.map((doc) => doc.family))].sort();
-  return families.map((family) => familySection(family, docs.filter((doc) => doc.family === family))).join("\n\n");
+  return families
+    .map((family) =>
+      familySection(
+        family,
+        docs.filter((doc) => doc.family === family),
+      ),
+    )
+    .join("\n\n");
 }
 
 function familySection(family, docs) {
@@ -18,7 +25,8 @@ function familySection(family, docs) {
     lines.push(`| \`TACK.${doc.id}(${params})\` | ${cell(doc.answers)} | ${cell(doc.summary)} |`);
   }
   const cautions = new Map();
-  for (const doc of docs) for (const caution of doc.cautions) cautions.set(caution, [...(cautions.get(caution) ?? []), doc.id]);
+  for (const doc of docs)
+    for (const caution of doc.cautions) cautions.set(caution, [...(cautions.get(caution) ?? []), doc.id]);
   if (cautions.size > 0) lines.push("");
   for (const [caution, ids] of cautions) lines.push(`- **Mind, ${ids.join(" and ")}:** ${caution}`);
   return lines.join("\n");
@@ -27,10 +35,14 @@ function familySection(family, docs) {
 /** The checks, gravest first, with what each looks for, why it matters and whether it can be mended at a click. */
 export function checksTable(rules) {
   const order = [...new Set(["error", "warning", "advice", ...rules.map((rule) => rule.severity)])];
-  const sorted = [...rules].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity) || (a.id < b.id ? -1 : 1));
+  const sorted = [...rules].sort(
+    (a, b) => order.indexOf(a.severity) - order.indexOf(b.severity) || (a.id < b.id ? -1 : 1),
+  );
   const lines = ["| check | severity | looks for | why | mends |", "| --- | --- | --- | --- | --- |"];
   for (const rule of sorted) {
-    lines.push(`| \`${rule.id}\` | ${rule.severity} | ${cell(rule.about)} | ${cell(rule.why)} | ${rule.fixable ? "yes" : ""} |`);
+    lines.push(
+      `| \`${rule.id}\` | ${rule.severity} | ${cell(rule.about)} | ${cell(rule.why)} | ${rule.fixable ? "yes" : ""} |`,
+    );
   }
   return lines.join("\n");
 }

@@ -19,7 +19,11 @@ export interface FunctionDoc {
   readonly errors: string;
   readonly source: string;
   readonly cautions: readonly string[];
-  readonly examples: readonly { readonly formula: string; readonly gives: string | null; readonly fails: string | null }[];
+  readonly examples: readonly {
+    readonly formula: string;
+    readonly gives: string | null;
+    readonly fails: string | null;
+  }[];
 }
 
 export function functionDocs(files?: readonly string[]): FunctionDoc[];

@@ -5,7 +5,18 @@ import { bindingFiles } from "./bindingFiles.mjs";
 import { splitExample } from "./splitExample.mjs";
 
 /** One line each, and a function without it does not ship. */
-const NEEDED_ONCE = ["customfunction", "family", "answers", "shape", "units", "blanks", "bounds", "errors", "source", "returns"];
+const NEEDED_ONCE = [
+  "customfunction",
+  "family",
+  "answers",
+  "shape",
+  "units",
+  "blanks",
+  "bounds",
+  "errors",
+  "source",
+  "returns",
+];
 const KNOWN = new Set([...NEEDED_ONCE, "param", "caution", "example"]);
 
 /**
@@ -86,7 +97,10 @@ function readComment(comment) {
     else if (tags.length === 0) head.push(line);
     else if (line !== "") tags.at(-1).text = `${tags.at(-1).text} ${line}`.trim();
   }
-  const paragraph = head.join("\n").trim().split(/\n{2,}/)[0];
+  const paragraph = head
+    .join("\n")
+    .trim()
+    .split(/\n{2,}/)[0];
   return { summary: paragraph.replace(/\s+/g, " "), tags };
 }
 
@@ -99,10 +113,12 @@ function readParams(declaration, described, fault) {
   }));
   const namesDocumented = documented.map((match) => match?.[2]).join(", ");
   const namesDeclared = params.map((param) => param.name).join(", ");
-  if (namesDocumented !== namesDeclared) fault(`@param names ${namesDocumented || "nothing"}, the function takes ${namesDeclared}`);
+  if (namesDocumented !== namesDeclared)
+    fault(`@param names ${namesDocumented || "nothing"}, the function takes ${namesDeclared}`);
   return params.map((param, place) => {
     const match = documented[place];
-    if (match && (match[1] === "[") !== param.optional) fault(`@param ${param.name} and the function disagree on whether it may be left out`);
+    if (match && (match[1] === "[") !== param.optional)
+      fault(`@param ${param.name} and the function disagree on whether it may be left out`);
     return { ...param, text: match?.[3] ?? "" };
   });
 }

@@ -10,7 +10,15 @@ export async function loadSource(path) {
   mkdirSync(folder, { recursive: true });
   const outfile = fileURLToPath(new URL(`${path.replace(/\W+/g, "-")}-${process.pid}.mjs`, folder));
   const entry = fileURLToPath(new URL(path, ROOT));
-  await build({ entryPoints: [entry], outfile, bundle: true, platform: "node", format: "esm", target: "node20", logLevel: "error" });
+  await build({
+    entryPoints: [entry],
+    outfile,
+    bundle: true,
+    platform: "node",
+    format: "esm",
+    target: "node20",
+    logLevel: "error",
+  });
   try {
     return await import(pathToFileURL(outfile).href);
   } finally {

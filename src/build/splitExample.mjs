@@ -14,7 +14,11 @@ export function splitExample(example) {
     const outcome = /^ (gives|fails) (.+)$/.exec(example.slice(place + 1));
     if (!example.startsWith("=TACK.") || outcome === null) return null;
     const [, word, what] = outcome;
-    return { formula: example.slice(0, place + 1), gives: word === "gives" ? what : null, fails: word === "fails" ? what : null };
+    return {
+      formula: example.slice(0, place + 1),
+      gives: word === "gives" ? what : null,
+      fails: word === "fails" ? what : null,
+    };
   }
   return null;
 }

@@ -1,25 +1,30 @@
 import type { ColumnFormat, ResultCell } from "../domain/resultTable";
+import { problemIn } from "./problemIn";
 import { toHostError } from "./toHostError";
 
-const NUMBER_FORMATS: Readonly<Record<ColumnFormat, string>> = {
-  "as is": "",
+const NUMBER_FORMATS: Readonly<Record<Exclude<ColumnFormat, "as is">, string>> = {
   date: "yyyy-mm-dd",
-  time: "[h]:mm",
+  time: "hh:mm",
   money: "#,##0.00",
 };
 
+/** hh:mm starts again at midnight; work that runs past it goes on counting. */
+const PAST_MIDNIGHT = "[h]:mm";
+
 /**
- * One result as the host wants it. Blank is "" since a returned null shows 0.
+ * One result as the host wants it.
  *
- * The host's page announces once, before the first calculation, how a number can carry its format:
- * globalThis.tackstitchNumbers is "Double" or "FormattedNumber"; without it a plain number is returned.
+ * Blank is "", since a returned null shows 0; a problem becomes an error value, which may stand in one cell
+ * of a table. The host's page announces once, before the first calculation, how a number can carry its
+ * format: globalThis.tackstitchNumbers is "Double" or "FormattedNumber"; without it a plain number is returned.
  */
 export function toHostCell(cell: ResultCell, format: ColumnFormat = "as is"): unknown {
+  if (typeof cell === "string" || typeof cell === "boolean") return cell;
   if (cell === null) return "";
-  if (typeof cell === "object") return toHostError(cell);
-  if (typeof cell !== "number") return cell;
-  const pattern = format === "time" && cell >= 0 && cell < 1 ? "hh:mm" : NUMBER_FORMATS[format];
+  const problem = problemIn(cell);
+  if (problem !== null) return toHostError(problem);
   const carrier = (globalThis as { tackstitchNumbers?: "Double" | "FormattedNumber" }).tackstitchNumbers;
-  if (pattern === "" || carrier === undefined) return cell;
-  return { type: carrier, basicValue: cell, numberFormat: pattern };
+  if (format === "as is" || carrier === undefined) return cell;
+  const isPastMidnight = format === "time" && ((cell as number) >= 1 || (cell as number) < 0);
+  return { type: carrier, basicValue: cell, numberFormat: isPastMidnight ? PAST_MIDNIGHT : NUMBER_FORMATS[format] };
 }

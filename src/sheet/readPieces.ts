@@ -56,9 +56,14 @@ export function readPieces(table: Table, fields: readonly PieceField[]): PieceRo
   const moneyColumns = [valueColumn, totalColumn].filter((column) => column >= 0);
   // Amounts are never added without their currencies, so whoever asks for a value gets the currency too.
   const currencyColumn = moneyColumns.length > 0 ? (table.columnOf["currency"] ?? -1) : columnFor("currency");
-  const signs = currencyColumn >= 0 ? [] : signedCurrencies(table, moneyColumns);
+  const headingCurrency =
+    moneyColumns.length === 0
+      ? null
+      : (table.hintOf?.["value"]?.currency ?? table.hintOf?.["totalValue"]?.currency ?? null);
+  const signs = new Set(currencyColumn >= 0 ? [] : signedCurrencies(table, moneyColumns));
+  if (headingCurrency !== null) signs.add(headingCurrency);
   // Without a Currency column one sign, on however few amounts, is the currency of them all.
-  const onlySign = signs.length === 1 ? signs[0]! : null;
+  const onlySign = currencyColumn < 0 && signs.size === 1 ? [...signs][0]! : null;
 
   const currencyAt = (row: number): FieldValue<string> => {
     const named = textAt(row, currencyColumn);
@@ -70,7 +75,7 @@ export function readPieces(table: Table, fields: readonly PieceField[]): PieceRo
       const money = readMoney(raw, "");
       if (money.ok && money.value !== null && money.value.currency !== null) return money.value.currency;
     }
-    return null;
+    return headingCurrency;
   };
   const amountAt = (row: number, column: number, currency: FieldValue<string>): FieldValue<number> => {
     if (column < 0) return null;
@@ -86,7 +91,9 @@ export function readPieces(table: Table, fields: readonly PieceField[]): PieceRo
     const sign = money.value.currency;
     // A bare $, ¥ or kr belongs to several currencies and contradicts none of them.
     const contradicts = typeof currency === "string" && sign !== null && sign.length === 3 && sign !== currency;
-    return contradicts ? notUsable(argument, given, `an amount in ${currency}, the currency of its row`) : money.value.amount;
+    return contradicts
+      ? notUsable(argument, given, `an amount in ${currency}, the currency of its row`)
+      : money.value.amount;
   };
 
   const columns = {
@@ -145,7 +152,7 @@ export function readPieces(table: Table, fields: readonly PieceField[]): PieceRo
     return isBlank(raw) ? null : readSettled(raw, argumentAt(row, columns.settled));
   }
 
-  return { count: dataRows.length, at, hasCurrencies: currencyColumn >= 0 || signs.length > 1 };
+  return { count: dataRows.length, at, hasCurrencies: currencyColumn >= 0 || signs.size > 1 };
 }
 
 function isBlank(raw: unknown): boolean {

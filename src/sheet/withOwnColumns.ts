@@ -40,7 +40,12 @@ export function withOwnColumns(table: Table, picked: readonly PickedRow[], added
     for (let column = first; column < end; column++) {
       const raw = cells[column];
       const place = column - first;
-      result[place] = typeof raw === "string" ? raw : raw === 0 && zeroIsBlank[place] ? null : ownCell(raw, table, row, column);
+      result[place] =
+        typeof raw === "string"
+          ? raw || null
+          : raw === 0 && zeroIsBlank[place]
+            ? null
+            : ownCell(raw, table, row, column);
     }
     for (let place = 0; place < last.length; place++) result[end - first + place] = last[place]!;
     return result;
@@ -55,13 +60,17 @@ export function withOwnColumns(table: Table, picked: readonly PickedRow[], added
 function ownCell(raw: unknown, table: Table, row: number, column: number): ResultCell {
   const cell = readCell(raw);
   if (cell === null || typeof cell !== "object") return cell;
-  const outcome = fail("error-in-cell", { argument: `${table.headings[column] ?? ""}, row ${row + 1}`, given: cell.error });
+  const outcome = fail("error-in-cell", {
+    argument: `${table.headings[column] ?? ""}, row ${row + 1}`,
+    given: cell.error,
+  });
   return outcome.ok ? null : outcome.problem;
 }
 
 function ownColumns(table: Table): { first: number; end: number } {
   const isEmpty = (column: number): boolean =>
-    (table.headings[column] ?? "").trim() === "" && table.dataRows.every((row) => readCell(table.cells[row]![column]) === null);
+    (table.headings[column] ?? "").trim() === "" &&
+    table.dataRows.every((row) => readCell(table.cells[row]![column]) === null);
   let first = 0;
   let end = table.headings.length;
   while (end > first && isEmpty(end - 1)) end--;

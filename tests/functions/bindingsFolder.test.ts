@@ -10,7 +10,13 @@ import { bindingNames } from "./bindingNames";
 // What the vendor's metadata generator gets wrong in silence, each with a test: see the titles.
 
 const files = bindingFiles();
-const byFile = files.map((file) => [basename(file, ".ts"), ts.createSourceFile(file, readFileSync(file, "utf8"), ts.ScriptTarget.ES2022, true)] as const);
+const byFile = files.map(
+  (file) =>
+    [
+      basename(file, ".ts"),
+      ts.createSourceFile(file, readFileSync(file, "utf8"), ts.ScriptTarget.ES2022, true),
+    ] as const,
+);
 
 test("the build reads every file of the folder, sorted", () => {
   expect(files.map((file) => basename(file, ".ts"))).toEqual([...bindingNames].sort());

@@ -6,7 +6,9 @@ import { readLiteral } from "./readLiteral";
 import { sayResult } from "./sayResult";
 import { standInHost } from "./standInHost";
 
-const examples = functionDocs().flatMap(({ id, examples: own }) => own.map((example) => [example.formula, { id, ...example }] as const));
+const examples = functionDocs().flatMap(({ id, examples: own }) =>
+  own.map((example) => [example.formula, { id, ...example }] as const),
+);
 
 let takeAway: () => void;
 beforeAll(() => (takeAway = standInHost("Double")));

@@ -7,7 +7,8 @@ export function sayResult(value: unknown): unknown {
   if (typeof value !== "object" || value === null) return value;
   const { basicValue, numberFormat } = value as { basicValue?: unknown; numberFormat?: unknown };
   if (typeof basicValue !== "number") return value;
-  if (numberFormat === "yyyy-mm-dd") return new Date(Date.UTC(1899, 11, 30) + basicValue * 86_400_000).toISOString().slice(0, 10);
+  if (numberFormat === "yyyy-mm-dd")
+    return new Date(Date.UTC(1899, 11, 30) + basicValue * 86_400_000).toISOString().slice(0, 10);
   if (numberFormat !== "hh:mm" && numberFormat !== "[h]:mm") return basicValue;
   const minutes = basicValue * 1440;
   // A minute is no binary fraction of a day; a thousandth of a second off is the same time of day.

@@ -34,7 +34,11 @@ interface Tally {
  * Most days late first, then most value, then first seen; pieces with no lender last, after those whose
  * lender cannot be read. `nameKey` gives two spellings of one lender the same key. Currencies are never added.
  */
-export function lenderTotals(pieces: PieceRows, asOf: number, nameKey: (name: string) => string): readonly LenderTotal[] {
+export function lenderTotals(
+  pieces: PieceRows,
+  asOf: number,
+  nameKey: (name: string) => string,
+): readonly LenderTotal[] {
   const tallies: Tally[] = [];
   const tallyFor = tallyFinder(tallies, nameKey);
   for (let index = 0; index < pieces.count; index++) {
@@ -49,7 +53,10 @@ export function lenderTotals(pieces: PieceRows, asOf: number, nameKey: (name: st
 }
 
 /** Finds the tally of a lender and currency; the spelling as typed is tried first, so that its key is worked out once. */
-function tallyFinder(tallies: Tally[], nameKey: (name: string) => string): (lender: PieceRow["lender"], currency: PieceRow["currency"]) => Tally {
+function tallyFinder(
+  tallies: Tally[],
+  nameKey: (name: string) => string,
+): (lender: PieceRow["lender"], currency: PieceRow["currency"]) => Tally {
   type ByLender = Map<string | null, Tally>;
   const byCurrency = new Map<string | null, { bySpelling: ByLender; byKey: ByLender }>();
   return (lender, currency) => {

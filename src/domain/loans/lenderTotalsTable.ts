@@ -22,6 +22,8 @@ export function lenderTotalsTable(totals: readonly LenderTotal[], hasCurrencies:
   return {
     headings: columns.map(([heading]) => heading),
     formats: columns.map(([, format]) => format),
-    rows: totals.map((total) => columns.map(([, , field]) => (field === "lender" ? (total.lender ?? NO_LENDER) : total[field]))),
+    rows: totals.map((total) =>
+      columns.map(([, , field]) => (field === "lender" ? (total.lender ?? NO_LENDER) : total[field])),
+    ),
   };
 }

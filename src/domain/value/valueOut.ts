@@ -27,7 +27,13 @@ export function valueOut(pieces: PieceRows, day: number, countBackDay: boolean):
     const { currency, row } = piece;
     if (isProblem(currency)) return { ok: false, problem: currency };
     first ??= { currency, row };
-    if (currency !== first.currency) return fail("currencies-mixed", { rowNumber: row + 1, currency, firstRowNumber: first.row + 1, firstCurrency: first.currency });
+    if (currency !== first.currency)
+      return fail("currencies-mixed", {
+        rowNumber: row + 1,
+        currency,
+        firstRowNumber: first.row + 1,
+        firstCurrency: first.currency,
+      });
     total += value;
   }
   return succeed(amountFromTenThousandths(total));

@@ -32,9 +32,26 @@ import { rangeArgument } from "../rangeArgument";
 export function laterows(rows: any[][], asOf: any, columns?: any): any[][] {
   const day = needed(readDate(asOf, "asOf"), "asOf", "the day to look at, such as 2026-03-05");
   if (!day.ok) return answerTable(day);
-  const table = readTable({ cells: rangeArgument(rows), kind: "pieces", needs: ["out", ["due", "extendedTo"], "back"], columns });
+  const uses = ["extendedTo", "settled", "quantity", "quantityBack", "value", "totalValue"];
+  const table = readTable({
+    cells: rangeArgument(rows),
+    kind: "pieces",
+    needs: ["out", ["due", "extendedTo"], "back"],
+    uses,
+    columns,
+  });
   if (!table.ok) return answerTable(table);
-  const pieces = readPieces(table.value, ["out", "due", "extendedTo", "back", "settled", "quantity", "quantityBack", "value", "totalValue"]);
+  const pieces = readPieces(table.value, [
+    "out",
+    "due",
+    "extendedTo",
+    "back",
+    "settled",
+    "quantity",
+    "quantityBack",
+    "value",
+    "totalValue",
+  ]);
   const picked = lateRows(pieces, day.value).map(({ row, daysLate }) => ({ row, added: [daysLate] }));
   return answerTable(succeed(withOwnColumns(table.value, picked, [{ heading: "Days late", format: "as is" }])));
 }

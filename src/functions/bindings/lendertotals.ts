@@ -33,8 +33,20 @@ export function lendertotals(rows: any[][], asOf: any, columns?: any): any[][] {
   const day = needed(readDate(asOf, "asOf"), "asOf", "the day to look at, such as 2026-03-05");
   if (!day.ok) return answerTable(day);
   const needs = ["lender", ["value", "totalValue"], "out", ["due", "extendedTo"], "back"];
-  const table = readTable({ cells: rangeArgument(rows), kind: "pieces", needs, columns });
+  const uses = ["extendedTo", "settled", "quantity", "quantityBack", "currency"];
+  const table = readTable({ cells: rangeArgument(rows), kind: "pieces", needs, uses, columns });
   if (!table.ok) return answerTable(table);
-  const pieces = readPieces(table.value, ["lender", "value", "totalValue", "out", "due", "extendedTo", "back", "settled", "quantity", "quantityBack"]);
+  const pieces = readPieces(table.value, [
+    "lender",
+    "value",
+    "totalValue",
+    "out",
+    "due",
+    "extendedTo",
+    "back",
+    "settled",
+    "quantity",
+    "quantityBack",
+  ]);
   return answerTable(succeed(lenderTotalsTable(lenderTotals(pieces, day.value, nameKey), pieces.hasCurrencies)));
 }

@@ -25,8 +25,8 @@ import { rangeArgument } from "../rangeArgument";
  * @source Common practice, no source: held from the out day, no longer on the back day; settled pieces are not held.
  * @caution A total of the sheet's figures and no advice on insurance: what is covered, from when and up to what limit, the policy decides.
  * @example =TACK.VALUEOUT({"Piece","Value","Quantity","Out","Back";"Silk slip",400.1,1,"2026-03-02","";"Tea cups",20.2,3,"2026-03-02","2026-03-09";"Wool coat",900,1,"2026-03-16",""},DATE(2026,3,5)) gives 460.7
- * @example =TACK.VALUEOUT({"Piece","Value","Out","Back";"Silk slip",400,"2026-03-02","2026-03-05"},DATE(2026,3,6)) gives 0
- * @example =TACK.VALUEOUT({"Piece","Value","Out","Back";"Silk slip",400,"2026-03-02","2026-03-05"},DATE(2026,3,6),,TRUE) gives 400
+ * @example =TACK.VALUEOUT({"Piece","Value","Out","Back";"Silk slip",400,"2026-03-02","2026-03-05"},DATE(2026,3,5)) gives 0
+ * @example =TACK.VALUEOUT({"Piece","Value","Out","Back";"Silk slip",400,"2026-03-02","2026-03-05"},DATE(2026,3,5),,TRUE) gives 400
  * @example =TACK.VALUEOUT({"Piece","Value","Out","Back";"Silk slip","ask Ada","2026-03-02",""},DATE(2026,3,6)) fails Value, row 2: "ask Ada" cannot be used
  * @returns {any} The value held on that day.
  */
@@ -35,7 +35,14 @@ export function valueout(rows: any[][], onDate: any, columns?: any, countBackDay
   if (!day.ok) return answer(day);
   const backDay = readFlag(countBackDay, "countBackDay");
   if (!backDay.ok) return answer(backDay);
-  const table = readTable({ cells: rangeArgument(rows), kind: "pieces", needs: [["value", "totalValue"], "out", "back"], columns });
+  const uses = ["settled", "quantity", "quantityBack", "currency"];
+  const table = readTable({
+    cells: rangeArgument(rows),
+    kind: "pieces",
+    needs: [["value", "totalValue"], "out", "back"],
+    uses,
+    columns,
+  });
   if (!table.ok) return answer(table);
   const pieces = readPieces(table.value, ["value", "totalValue", "out", "back", "settled", "quantity", "quantityBack"]);
   return answer(valueOut(pieces, day.value, backDay.value ?? false), "money");

@@ -36,12 +36,20 @@ test("a day it was extended to stands in for the due day", () => {
 });
 
 test("pieces without a due day, settled, back or not yet out are not late", () => {
-  const pieces = pieceRowsOf([{ out: 90 }, { out: 90, due: 95, settled: true }, { out: 90, due: 95, back: 100 }, { out: 101, due: 95 }, { due: 95 }]);
+  const pieces = pieceRowsOf([
+    { out: 90 },
+    { out: 90, due: 95, settled: true },
+    { out: 90, due: 95, back: 100 },
+    { out: 101, due: 95 },
+    { due: 95 },
+  ]);
   expect(lateRows(pieces, 100)).toEqual([]);
 });
 
 test("a piece that comes back after the day looked at is late still", () => {
-  expect(lateRows(pieceRowsOf([{ out: 90, due: 95, back: 101 }]), 100)).toEqual([expect.objectContaining({ daysLate: 5 })]);
+  expect(lateRows(pieceRowsOf([{ out: 90, due: 95, back: 101 }]), 100)).toEqual([
+    expect.objectContaining({ daysLate: 5 }),
+  ]);
 });
 
 test("a row of which it cannot be told stands last, with its problem", () => {
@@ -60,17 +68,22 @@ test("a row of which it cannot be told stands last, with its problem", () => {
 });
 
 test("a value that cannot be read hides no late row", () => {
-  expect(lateRows(pieceRowsOf([{ out: 90, due: 99, value: unread }]), 100)).toEqual([expect.objectContaining({ row: 1, daysLate: 1 })]);
+  expect(lateRows(pieceRowsOf([{ out: 90, due: 99, value: unread }]), 100)).toEqual([
+    expect.objectContaining({ row: 1, daysLate: 1 }),
+  ]);
 });
 
 test("agrees with single pieces followed day by day", () => {
   fc.assert(
     fc.property(anyPieceRows, fc.integer({ min: 99, max: 116 }), (rows, asOf) => {
       const late = singlePiecesHeld(rows, asOf, false).filter(({ due }) => due !== null && due < asOf);
-      const cents = (row: number) => late.filter((piece) => piece.row === row).reduce((sum, piece) => sum + (piece.cents ?? 0), 0);
+      const cents = (row: number) =>
+        late.filter((piece) => piece.row === row).reduce((sum, piece) => sum + (piece.cents ?? 0), 0);
       const expected = [...new Set(late.map(({ row }) => row))]
         .map((row) => ({ row, daysLate: asOf - late.find((piece) => piece.row === row)!.due!, cents: cents(row) }))
-        .sort((a, b) => (a.daysLate !== b.daysLate ? b.daysLate - a.daysLate : a.cents !== b.cents ? b.cents - a.cents : a.row - b.row))
+        .sort((a, b) =>
+          a.daysLate !== b.daysLate ? b.daysLate - a.daysLate : a.cents !== b.cents ? b.cents - a.cents : a.row - b.row,
+        )
         .map(({ row, daysLate }) => ({ row, daysLate }));
       expect(lateRows(pieceRowsOf(rows), asOf).map(({ row, daysLate }) => ({ row, daysLate }))).toEqual(expected);
     }),

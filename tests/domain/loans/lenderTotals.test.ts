@@ -8,8 +8,13 @@ import { singlePiecesHeld } from "./singlePiecesHeld";
 import { pieceRowsOf } from "./pieceRowsOf";
 
 const unread: Problem = { reason: "date-not-understood", facts: { argument: "Due, row 2", given: "soon" } };
-const key = (name: string): string => name.normalize("NFD").toLowerCase().replace(/[^a-z0-9]/g, "");
-const totals = (rows: readonly Partial<PieceRow>[], asOf = 100): readonly LenderTotal[] => lenderTotals(pieceRowsOf(rows), asOf, key);
+const key = (name: string): string =>
+  name
+    .normalize("NFD")
+    .toLowerCase()
+    .replace(/[^a-z0-9]/g, "");
+const totals = (rows: readonly Partial<PieceRow>[], asOf = 100): readonly LenderTotal[] =>
+  lenderTotals(pieceRowsOf(rows), asOf, key);
 
 test("adds pieces and value by lender, with the next due day and what is late", () => {
   // By hand: 2 x 400.10 + 90 = 890.20 out, of which 90 is late by 3 days; the next due day is 104.
@@ -35,7 +40,13 @@ test("adds pieces and value by lender, with the next due day and what is late", 
 });
 
 test("a lender with nothing out is left out", () => {
-  expect(totals([{ lender: "Orla", out: 90, back: 95 }, { lender: "Ada", out: 101 }, { lender: "Bo", out: 90, settled: true }])).toEqual([]);
+  expect(
+    totals([
+      { lender: "Orla", out: 90, back: 95 },
+      { lender: "Ada", out: 101 },
+      { lender: "Bo", out: 90, settled: true },
+    ]),
+  ).toEqual([]);
 });
 
 test("most days late first, then most value, then first seen, and no lender last", () => {
@@ -81,7 +92,13 @@ test("each currency has its own row and they are never added", () => {
 });
 
 test("pieces without a due day and without a value are counted, in pieces", () => {
-  expect(totals([{ lender: "Orla", out: 90, quantity: 3 }])[0]).toMatchObject({ piecesWithoutDue: 3, piecesWithoutValue: 3, nextDue: null, valueOut: 0, mostDaysLate: 0 });
+  expect(totals([{ lender: "Orla", out: 90, quantity: 3 }])[0]).toMatchObject({
+    piecesWithoutDue: 3,
+    piecesWithoutValue: 3,
+    nextDue: null,
+    valueOut: 0,
+    mostDaysLate: 0,
+  });
 });
 
 test("a due day that cannot be read spoils what depends on it and nothing else", () => {
@@ -91,13 +108,30 @@ test("a due day that cannot be read spoils what depends on it and nothing else",
   ];
   expect(totals(rows)).toEqual([
     expect.objectContaining({ lender: "Ada", latePieces: 1 }),
-    expect.objectContaining({ lender: "Orla", piecesOut: 1, valueOut: 5, nextDue: unread, latePieces: unread, lateValue: unread, mostDaysLate: unread, piecesWithoutDue: 0 }),
+    expect.objectContaining({
+      lender: "Orla",
+      piecesOut: 1,
+      valueOut: 5,
+      nextDue: unread,
+      latePieces: unread,
+      lateValue: unread,
+      mostDaysLate: unread,
+      piecesWithoutDue: 0,
+    }),
   ]);
 });
 
 test("a value that cannot be read spoils the value, and the late value only where the piece is late", () => {
-  expect(totals([{ lender: "Orla", out: 90, due: 101, value: unread }])[0]).toMatchObject({ valueOut: unread, lateValue: 0, piecesWithoutValue: 0 });
-  expect(totals([{ lender: "Orla", out: 90, due: 99, value: unread }])[0]).toMatchObject({ valueOut: unread, lateValue: unread, latePieces: 1 });
+  expect(totals([{ lender: "Orla", out: 90, due: 101, value: unread }])[0]).toMatchObject({
+    valueOut: unread,
+    lateValue: 0,
+    piecesWithoutValue: 0,
+  });
+  expect(totals([{ lender: "Orla", out: 90, due: 99, value: unread }])[0]).toMatchObject({
+    valueOut: unread,
+    lateValue: unread,
+    latePieces: 1,
+  });
 });
 
 test("a back day that cannot be read spoils every figure of its lender", () => {
@@ -116,11 +150,17 @@ test("a back day that cannot be read spoils every figure of its lender", () => {
 });
 
 test("pieces whose lender cannot be read are a row of their own, before those with none", () => {
-  expect(totals([{ out: 90 }, { lender: unread, out: 90 }, { lender: "Orla", out: 90 }]).map(({ lender }) => lender)).toEqual(["Orla", unread, null]);
+  expect(
+    totals([{ out: 90 }, { lender: unread, out: 90 }, { lender: "Orla", out: 90 }]).map(({ lender }) => lender),
+  ).toEqual(["Orla", unread, null]);
 });
 
 test("100,000 amounts that are no binary fractions add up to the cent", () => {
-  const pieces = { count: 100_000, at: () => pieceRowsOf([{ lender: "Orla", out: 90, value: 0.1, quantity: 3 }]).at(0), hasCurrencies: false };
+  const pieces = {
+    count: 100_000,
+    at: () => pieceRowsOf([{ lender: "Orla", out: 90, value: 0.1, quantity: 3 }]).at(0),
+    hasCurrencies: false,
+  };
   expect(lenderTotals(pieces, 100, key)[0]!.valueOut).toBe(30_000);
 });
 

@@ -29,7 +29,12 @@ const cases: readonly [title: string, fields: Partial<PieceRow>, day: number, he
   ["but not once all is back", { out: unread, back: 90 }, 100, 0],
   ["a quantity that cannot be read leaves it open", { out: 100, quantity: unread }, 100, unread],
   ["but not once all is back, whatever it was", { out: 100, quantity: unread, back: 101 }, 105, 0],
-  ["a quantity back that cannot be read leaves it open", { out: 100, quantity: 3, back: 101, quantityBack: unread }, 105, unread],
+  [
+    "a quantity back that cannot be read leaves it open",
+    { out: 100, quantity: 3, back: 101, quantityBack: unread },
+    105,
+    unread,
+  ],
   ["but does not matter before the back day", { out: 100, quantity: 3, back: 107, quantityBack: unread }, 105, 3],
 ];
 

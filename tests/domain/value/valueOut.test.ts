@@ -36,7 +36,10 @@ test("two currencies are a problem that names both rows", () => {
   ];
   const outcome = valueOut(pieceRowsOf(rows), 100, false);
   if (outcome.ok) throw new Error("expected a problem");
-  expect(outcome.problem).toEqual({ reason: "currencies-mixed", facts: { rowNumber: 3, currency: "EUR", firstRowNumber: 2, firstCurrency: "GBP" } });
+  expect(outcome.problem).toEqual({
+    reason: "currencies-mixed",
+    facts: { rowNumber: 3, currency: "EUR", firstRowNumber: 2, firstCurrency: "GBP" },
+  });
   expect(sayProblem(outcome.problem)).toMatch(/^Row 3 is in EUR and row 2 in GBP, so they cannot be added; /);
 });
 
@@ -65,14 +68,20 @@ test("a value that cannot be read is a problem where the piece is held, and only
 
 test("a day or currency that cannot be read is a problem", () => {
   expect(valueOut(pieceRowsOf([{ out: 90, back: unread }]), 100, false)).toEqual({ ok: false, problem: unread });
-  expect(valueOut(pieceRowsOf([{ out: 90, value: 5, currency: unread }]), 100, false)).toEqual({ ok: false, problem: unread });
+  expect(valueOut(pieceRowsOf([{ out: 90, value: 5, currency: unread }]), 100, false)).toEqual({
+    ok: false,
+    problem: unread,
+  });
 });
 
 test("agrees with single pieces followed day by day, counting the back day or not", () => {
   fc.assert(
     fc.property(anyPieceRows, fc.integer({ min: 99, max: 116 }), fc.boolean(), (rows, day, countBackDay) => {
       const inOneCurrency = rows.map((row) => ({ ...row, currency: null }));
-      const cents = singlePiecesHeld(inOneCurrency, day, countBackDay).reduce((sum, piece) => sum + (piece.cents ?? 0), 0);
+      const cents = singlePiecesHeld(inOneCurrency, day, countBackDay).reduce(
+        (sum, piece) => sum + (piece.cents ?? 0),
+        0,
+      );
       expect(valueOut(pieceRowsOf(inOneCurrency), day, countBackDay)).toEqual({ ok: true, value: cents / 100 });
     }),
   );

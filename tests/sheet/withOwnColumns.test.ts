@@ -1,0 +1,75 @@
+import { withOwnColumns } from "../../src/sheet/withOwnColumns";
+import type { Table } from "../../src/sheet/table";
+
+const table: Table = {
+  kind: "pieces",
+  cells: [
+    ["", "Piece", "Out", "Paid", "Fee", ""],
+    [null, "Silk slip", 46083, 0, 0, null],
+    [null, "Wool coat", 0, "", 4, null],
+    [null, "Boots", "tbc", { type: "Error", basicValue: "#REF!" }, null, null],
+  ],
+  headingRow: 0,
+  headings: ["", "Piece", "Out", "Paid", "Fee", ""],
+  columnOf: { piece: 1, out: 2, rentalFee: 4 },
+  dataRows: [1, 2, 3],
+};
+const added = [{ heading: "Days late", format: "as is" }] as const;
+
+test("gives the rows picked, in their order, with the columns added behind their own", () => {
+  const result = withOwnColumns(
+    table,
+    [
+      { row: 2, added: [7] },
+      { row: 1, added: [3] },
+    ],
+    added,
+  );
+  expect(result.headings).toEqual(["Piece", "Out", "Paid", "Fee", "Days late"]);
+  expect(result.rows).toEqual([
+    ["Wool coat", null, null, 4, 7],
+    ["Silk slip", 46083, 0, 0, 3],
+  ]);
+});
+
+test("date columns keep a date format", () => {
+  expect(withOwnColumns(table, [], added).formats).toEqual(["as is", "date", "as is", "as is", "as is"]);
+});
+
+test("an error value in a cell stays an error, and text in a date column stays as typed", () => {
+  const [row] = withOwnColumns(table, [{ row: 3, added: [1] }], added).rows;
+  expect(row).toEqual([
+    "Boots",
+    "tbc",
+    { reason: "error-in-cell", facts: { argument: "Paid, row 4", given: "#REF!" } },
+    null,
+    1,
+  ]);
+});
+
+test("a column without a heading is kept where it stands between others or holds something", () => {
+  const cells = [
+    ["", "Piece", "", "Out", ""],
+    ["x", "Silk slip", null, 46083, null],
+  ];
+  const other: Table = {
+    ...table,
+    cells,
+    headings: ["", "Piece", "", "Out", ""],
+    columnOf: { piece: 1, out: 3 },
+    dataRows: [1],
+  };
+  expect(withOwnColumns(other, [{ row: 1, added: [1] }], added)).toMatchObject({
+    headings: ["", "Piece", "", "Out", "Days late"],
+    rows: [["x", "Silk slip", null, 46083, 1]],
+  });
+});
+
+test("a number in the cell of a whole table's host arrives with its format and is the number", () => {
+  const cells = [
+    ["Piece", "Out"],
+    ["Silk slip", { type: "FormattedNumber", basicValue: 46083, numberFormat: "d mmm" }],
+  ];
+  const other: Table = { ...table, cells, headings: ["Piece", "Out"], columnOf: { piece: 0, out: 1 }, dataRows: [1] };
+  expect(withOwnColumns(other, [{ row: 1, added: [] }], []).rows).toEqual([["Silk slip", 46083]]);
+});
