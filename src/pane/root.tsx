@@ -1,0 +1,14 @@
+import { serialFromYmd } from "../domain/dates/serialFromYmd";
+import { createExcelPort } from "../excel/excelPort";
+import { mountPane } from "./mountPane";
+
+/** The composition root in Excel: the pane over the open workbook. The one place of the pane that knows Excel. */
+export function showPane(element: HTMLElement): void {
+  mountPane(element, { port: createExcelPort(), today });
+}
+
+/** The day of the computer's own clock and place; a stylist's "today" is no universal time. */
+function today(): number {
+  const now = new Date();
+  return serialFromYmd(now.getFullYear(), now.getMonth() + 1, now.getDate()) ?? 0;
+}
