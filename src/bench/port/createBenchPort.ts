@@ -1,0 +1,74 @@
+import { BooleanNumber } from "@univerjs/core";
+import { fail } from "../../domain/fail";
+import type { Outcome } from "../../domain/outcome";
+import { succeed } from "../../domain/succeed";
+import type { SheetPort } from "../../sheet/SheetPort";
+import { followChanges } from "./followChanges";
+import type { OpenGrid } from "./openGrid";
+import { readSheetSnapshot } from "./readSheetSnapshot";
+import { writeStep } from "./writeStep";
+
+export interface BenchPortParts {
+  readonly open: OpenGrid;
+  readonly fileName: string;
+  readonly dateSystem: 1900 | 1904;
+  /** The texts kept in the workbook, by key; saving writes them into the file. */
+  readonly kept: Map<string, string>;
+}
+
+/** The workbook in the grid, as the pane needs it. */
+export function createBenchPort({ open, fileName, dateSystem, kept }: BenchPortParts): SheetPort {
+  const sheetOf = (sheetId: string) => open.model.getSheetBySheetId(sheetId);
+  return {
+    readWorkbook: () =>
+      answer("read the workbook", () =>
+        succeed({
+          name: fileName,
+          dateSystem,
+          sheets: open.model.getSheets().map((sheet) => readSheetSnapshot(open, sheet)),
+        }),
+      ),
+    readSheet: (sheetId) =>
+      answer("read the sheet", () => {
+        const sheet = sheetOf(sheetId);
+        return sheet ? succeed(readSheetSnapshot(open, sheet)) : fail("sheet-gone", { doing: "read the sheet" });
+      }),
+    goTo: (at) =>
+      answer("go to the cell", () => {
+        const sheet = sheetOf(at.sheetId);
+        const facade = open.facade.getSheetBySheetId(at.sheetId);
+        if (!sheet || facade === null) return fail("sheet-gone", { doing: "go to the cell" });
+        if (sheet.isSheetHidden() === BooleanNumber.TRUE) return fail("sheet-hidden", { sheet: sheet.getName() });
+        open.facade.setActiveSheet(facade);
+        facade.getRange(at.row, at.column).activate();
+        facade.scrollToCell(Math.max(0, at.row - 4), at.column);
+        return succeed(undefined);
+      }),
+    activeCell: () =>
+      answer("find the active cell", () => {
+        const cell = open.facade.getActiveCell();
+        const sheetId = open.facade.getActiveSheet().getSheetId();
+        return succeed({ sheetId, row: cell?.getRow() ?? 0, column: cell?.getColumn() ?? 0 });
+      }),
+    write: (label, edits) => answer("write to the sheet", () => writeStep(open, label, edits)),
+    restore: ({ label, prior }) =>
+      answer("write to the sheet", () => writeStep(open, `Restore: ${label}`, prior)),
+    readKept: (key) => answer("read what was kept", () => succeed(kept.get(key) ?? null)),
+    writeKept: (key, text) =>
+      answer("keep it in the workbook", () => {
+        kept.set(key, text);
+        return succeed(undefined);
+      }),
+    onChange: (listener) => followChanges(open, listener),
+  };
+}
+
+/** No call of the port rejects: whatever the grid throws comes back as one sentence. */
+async function answer<T>(doing: string, run: () => Outcome<T>): Promise<Outcome<T>> {
+  try {
+    return run();
+  } catch (error) {
+    const detail = error instanceof Error ? error.message : String(error);
+    return fail("host-refused", { doing, detail, remedy: "open the workbook again" });
+  }
+}
