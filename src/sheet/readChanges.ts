@@ -9,7 +9,7 @@ import { readText } from "./readText";
 const EXPECTED = "a table of minutes whose first row and first column are the look numbers";
 
 /**
- * Minutes of change from look to look: the row's look is taken off, the column's put on. null is no table.
+ * Minutes of change from look to look: the row's look is taken off, the column's put on. null, or cells that are all blank, is no table.
  *
  * Row and column headings name the same looks, in any order; the corner may hold anything. A blank pair is left out,
  * 0 is 0. Problems: argument-not-usable for headings that repeat or differ and for a figure that is no minutes;
@@ -17,7 +17,7 @@ const EXPECTED = "a table of minutes whose first row and first column are the lo
  */
 export function readChanges(cells: readonly (readonly unknown[])[] | null): Outcome<LookChanges> {
   const changes = new Map<string, Map<string, number>>();
-  if (cells === null) return succeed(changes);
+  if (cells === null || cells.every((row) => row.every(isBlank))) return succeed(changes);
   const across = readHeadings(cells[0] ?? []);
   if (!across.ok) return across;
   const down = readHeadings(cells.map((row) => row[0]));
@@ -40,6 +40,10 @@ export function readChanges(cells: readonly (readonly unknown[])[] | null): Outc
     changes.set(from.key, minutesTo);
   }
   return succeed(changes);
+}
+
+function isBlank(raw: unknown): boolean {
+  return raw === null || raw === undefined || raw === 0 || (typeof raw === "string" && raw.trim() === "");
 }
 
 interface Heading {

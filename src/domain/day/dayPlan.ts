@@ -1,3 +1,4 @@
+import { fail } from "../fail";
 import type { Outcome } from "../outcome";
 import { scheduledDay } from "../plan/scheduledDay";
 import { succeed } from "../succeed";
@@ -13,7 +14,7 @@ import { workOfDay } from "./workOfDay";
  * The plan of one day in the order given: when each look is changed, ready and shot, and what it waits for.
  *
  * Problems: looks-of-two-days, look-repeated, looks-in-a-circle, look-before-its-after, and argument-not-usable for
- * After, Fixed and a crew that lacks what a look needs. A day without looks is an empty plan.
+ * After, Fixed and a crew that lacks what a look needs; result-not-finite. A day without looks is an empty plan.
  */
 export function dayPlan(day: Day): Outcome<PlannedDay> {
   const looks = looksInOrder(day.looks, clockSeconds(day.call));
@@ -21,5 +22,7 @@ export function dayPlan(day: Day): Outcome<PlannedDay> {
   if (problem !== null) return { ok: false, problem };
   const work = workOfDay(day, looks);
   const order = looks.map((_, index) => index);
-  return succeed(planFromSchedule(looks, work, order, scheduledDay(work, order)));
+  const schedule = scheduledDay(work, order);
+  if (!schedule.untilSeconds.every(Number.isFinite)) return fail("result-not-finite", { what: "The day" });
+  return succeed(planFromSchedule(looks, work, order, schedule));
 }
