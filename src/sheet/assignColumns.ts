@@ -19,7 +19,11 @@ export interface AssignedColumns {
  * Gives each heading its field: first what was chosen by hand, then the plain headings, then those that give way, each to
  * the first of its fields that no plainer heading has.
  */
-export function assignColumns(headings: readonly string[], kind: TableKind, choices: readonly ColumnChoice[]): AssignedColumns {
+export function assignColumns(
+  headings: readonly string[],
+  kind: TableKind,
+  choices: readonly ColumnChoice[],
+): AssignedColumns {
   const columnsOf = new Map<string, number[]>();
   const hints = new Map<number, ColumnHint>();
   const taken = new Set<number>();

@@ -24,7 +24,9 @@ export function figuresFromText(text: string): Figures | null {
     const single = /^(\d{1,3})[.,](\d{3})$/.exec(text);
     if (single === null) return { reads: "one way", amount };
     const decimal = Number(`${single[1]}.${single[2]}`);
-    return single[1]!.startsWith("0") ? { reads: "one way", amount: decimal } : { reads: "two ways", grouped: amount, decimal };
+    return single[1]!.startsWith("0")
+      ? { reads: "one way", amount: decimal }
+      : { reads: "two ways", grouped: amount, decimal };
   }
   const plain = PLAIN.exec(text);
   if (plain === null || (plain[1] === undefined && plain[2] === undefined)) return null;

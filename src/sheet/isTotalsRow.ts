@@ -8,11 +8,17 @@ import type { TableKind } from "./tableKind";
 
 // English, French, Spanish, Italian, German; as headingWords leaves them.
 const TOTAL = new Set(
-  "total subtotal tot sum totaux totales totale totali somme suma somma summe gesamt gesamtsumme gesamtwert insgesamt zwischensumme".split(" "),
+  "total subtotal tot sum totaux totales totale totali somme suma somma summe gesamt gesamtsumme gesamtwert insgesamt zwischensumme".split(
+    " ",
+  ),
 );
-const BESIDE_TOTAL = new Set("grand sub sous general generale value piece amount quantity weight out valeur valor valore wert".split(" "));
+const BESIDE_TOTAL = new Set(
+  "grand sub sous general generale value piece amount quantity weight out valeur valor valore wert".split(" "),
+);
 const ADDED_UP = new Set(
-  "quantity quantityBack value totalValue weight rentalFee deposit amount kept amountRefunded minutes pairs change hairMakeup shooting".split(" "),
+  "quantity quantityBack value totalValue weight rentalFee deposit amount kept amountRefunded minutes pairs change hairMakeup shooting".split(
+    " ",
+  ),
 );
 const NAMES = ["piece", "description", "lender", "slip", "look", "shop", "stop", "shoes", "kind"];
 // 1950-01-01: below it a number under a date heading is a count and no day.
@@ -48,7 +54,8 @@ export function isTotalsRow(
       continue;
     }
     if (typeof cell === "boolean" || (typeof cell === "string" && !isAmount(cell))) return null;
-    if (field !== undefined && days.includes(field) && !(typeof cell === "number" && cell < FIRST_LIKELY_DAY)) return null;
+    if (field !== undefined && days.includes(field) && !(typeof cell === "number" && cell < FIRST_LIKELY_DAY))
+      return null;
     if (field === undefined) continue;
     if (ADDED_UP.has(field)) sumCount += 1;
     else if (field !== "currency") onlySums = false;
@@ -60,7 +67,10 @@ export function isTotalsRow(
 function saysTotal(text: string): boolean {
   if (text.length > 40) return false;
   const words = headingWords(text);
-  return words.some((word) => TOTAL.has(word)) && words.every((word) => TOTAL.has(word) || BESIDE_TOTAL.has(word) || isAmount(word));
+  return (
+    words.some((word) => TOTAL.has(word)) &&
+    words.every((word) => TOTAL.has(word) || BESIDE_TOTAL.has(word) || isAmount(word))
+  );
 }
 
 function isAmount(text: string): boolean {

@@ -17,12 +17,14 @@ export function readCell(raw: unknown): Cell {
   if (typeof held.error === "string") return { error: held.error };
   if (typeof held.code === "string" && held.code.startsWith("#")) return { error: held.code };
   if (held.type === "Error") return { error: typeof held.basicValue === "string" ? held.basicValue : "#VALUE!" };
-  if (!("basicValue" in held) || typeof held.basicValue === "object") return held.basicValue === null ? null : { error: "#VALUE!" };
+  if (!("basicValue" in held) || typeof held.basicValue === "object")
+    return held.basicValue === null ? null : { error: "#VALUE!" };
   return readCell(held.basicValue);
 }
 
 function readOnlyCell(range: readonly unknown[]): Cell {
   const row = range[0];
-  if (range.length !== 1 || !Array.isArray(row) || row.length !== 1 || Array.isArray(row[0])) return { error: "#VALUE!" };
+  if (range.length !== 1 || !Array.isArray(row) || row.length !== 1 || Array.isArray(row[0]))
+    return { error: "#VALUE!" };
   return readCell(row[0]);
 }

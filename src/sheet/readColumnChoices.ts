@@ -14,7 +14,11 @@ import type { TableKind } from "./tableKind";
  * Before the = stands a field or any heading understood for it, behind it the heading as typed; nothing behind it ("due=") says
  * that no column is that field. Blank (also 0) is no choices. Problems: columns-not-understood, columns-contradict, error-in-cell.
  */
-export function readColumnChoices(raw: unknown, kind: TableKind, argument = "columns"): Outcome<readonly ColumnChoice[]> {
+export function readColumnChoices(
+  raw: unknown,
+  kind: TableKind,
+  argument = "columns",
+): Outcome<readonly ColumnChoice[]> {
   const text = raw === 0 ? succeed(null) : readText(raw, argument);
   if (!text.ok) return text;
   const choices: ColumnChoice[] = [];
@@ -28,7 +32,9 @@ export function readColumnChoices(raw: unknown, kind: TableKind, argument = "col
       return fail("columns-not-understood", { argument, part: showGiven(part), fields });
     }
     const heading = part.slice(sign + 1).trim() || null;
-    const isRepeated = choices.some((other) => other.field === field || (heading !== null && other.heading === heading));
+    const isRepeated = choices.some(
+      (other) => other.field === field || (heading !== null && other.heading === heading),
+    );
     if (isRepeated) return fail("columns-contradict", { argument, part: showGiven(part) });
     choices.push({ field, heading });
   }

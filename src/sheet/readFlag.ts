@@ -18,7 +18,9 @@ export function readFlag(raw: unknown, argument: string): Outcome<boolean | null
   if (!scalar.ok) return scalar;
   const value = scalar.value;
   if (value === null || typeof value === "boolean") return succeed(value);
-  const word = String(value).toLowerCase().replace(/[.!]+$/, "");
+  const word = String(value)
+    .toLowerCase()
+    .replace(/[.!]+$/, "");
   if (YES.has(word)) return succeed(true);
   if (NO.has(word)) return succeed(false);
   return fail("argument-not-usable", { argument, given: showGiven(value), expected: "yes or no" });

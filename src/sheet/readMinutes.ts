@@ -6,7 +6,8 @@ import { figuresFromText } from "./figuresFromText";
 import { readScalar } from "./readScalar";
 
 const MINUTES = /^([\d.,]+)\s*(?:m|mn|mins?|minutes?|minuten?|minutos?|minut[io]|'|′)?\.?$/i;
-const HOURS = /^([\d.,]+)\s*(?:h|hrs?|hours?|heures?|horas?|or[ae]|std|stunden?)\.?(?:\s*(\d{1,2})\s*(?:m|mn|mins?|minutes?|minuten?|minutos?|minut[io])?\.?)?$/i;
+const HOURS =
+  /^([\d.,]+)\s*(?:h|hrs?|hours?|heures?|horas?|or[ae]|std|stunden?)\.?(?:\s*(\d{1,2})\s*(?:m|mn|mins?|minutes?|minuten?|minutos?|minut[io])?\.?)?$/i;
 const CLOCK = /^(\d{1,2}):(\d{2})$/;
 
 /**
@@ -23,7 +24,9 @@ export function readMinutes(raw: unknown, argument: string): Outcome<number | nu
   if (value === null) return succeed(null);
   if (typeof value === "number") {
     if (value === 0 || (value >= 1 && Number.isFinite(value))) return succeed(value);
-    return value > 0 && value < 1 ? refuseClock(argument, Math.round(value * 1440)) : refuse(argument, showGiven(value));
+    return value > 0 && value < 1
+      ? refuseClock(argument, Math.round(value * 1440))
+      : refuse(argument, showGiven(value));
   }
   if (typeof value === "boolean") return refuse(argument, showGiven(value));
   const clock = CLOCK.exec(value);
@@ -31,7 +34,8 @@ export function readMinutes(raw: unknown, argument: string): Outcome<number | nu
   const hours = HOURS.exec(value);
   const figures = figuresFromText((hours ?? MINUTES.exec(value))?.[1] ?? "");
   // Three digits behind one separator ("1.500 min") read two ways, and no change is timed so finely.
-  if (figures === null || figures.reads === "two ways" || +(hours?.[2] ?? 0) > 59) return refuse(argument, showGiven(value));
+  if (figures === null || figures.reads === "two ways" || +(hours?.[2] ?? 0) > 59)
+    return refuse(argument, showGiven(value));
   const minutes = hours === null ? figures.amount : figures.amount * 60 + +(hours[2] ?? 0);
   return minutes > 0 && minutes < 1 ? refuseClock(argument, Math.round(minutes * 1440)) : succeed(minutes);
 }
@@ -42,5 +46,9 @@ function refuse(argument: string, given: string): Outcome<never> {
 
 function refuseClock(argument: string, minutes: number): Outcome<never> {
   const given = `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
-  return fail("argument-not-usable", { argument, given, expected: `minutes as a number: type ${minutes}, not ${given}` });
+  return fail("argument-not-usable", {
+    argument,
+    given,
+    expected: `minutes as a number: type ${minutes}, not ${given}`,
+  });
 }

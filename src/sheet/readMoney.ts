@@ -15,7 +15,8 @@ export interface Money {
 // ISO 4217 gives every other currency at most two decimals.
 const THREE_DECIMALS = new Set(["BHD", "JOD", "KWD", "OMR", "TND"]);
 const EXPECTED = "an amount such as 1250, £1,250.00 or 1.250,00 €";
-const AMOUNT = /^([-−+])?\s*([^\d\s.,+−-][^\d]*?)?\s*([-−+])?\s*([.,]?\d(?:[\d.,\s'’]*\d)?)(?:[.,][-–—]{1,2})?\s*([^\d\s.,'’+−–—-][^\d]*)?$/;
+const AMOUNT =
+  /^([-−+])?\s*([^\d\s.,+−-][^\d]*?)?\s*([-−+])?\s*([.,]?\d(?:[\d.,\s'’]*\d)?)(?:[.,][-–—]{1,2})?\s*([^\d\s.,'’+−–—-][^\d]*)?$/;
 
 /**
  * An amount of money, also one kept as text: "£1,250.00", "1.250,00 €", "CHF 1'250.–", "USD 95", "(95.00)" and "-£95" below 0.

@@ -4,7 +4,8 @@ import { showGiven } from "../domain/showGiven";
 import { succeed } from "../domain/succeed";
 import { readScalar } from "./readScalar";
 
-const COUNTED = /^(?:x|×|qty\.? ?)? ?(\d{1,9}) ?(?:x|×|pcs?\.?|pieces?|pairs?|prs?\.?|items?|off|ea\.?|stk\.?|stück|paar|pièces?|paires?|piezas?|pares?|pezzi|paia)?$/i;
+const COUNTED =
+  /^(?:x|×|qty\.? ?)? ?(\d{1,9}) ?(?:x|×|pcs?\.?|pieces?|pairs?|prs?\.?|items?|off|ea\.?|stk\.?|stück|paar|pièces?|paires?|piezas?|pares?|pezzi|paia)?$/i;
 
 /**
  * A whole number of pieces, 0 or more; text may carry a word of counting ("2 pcs", "x2", "1 pair": a pair is one piece).

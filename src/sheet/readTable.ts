@@ -38,10 +38,15 @@ const REMARKS = new Set(["note", "photo", "contact", "address", "description", "
 export function readTable(request: TableRequest): Outcome<Table> {
   const { cells, kind, needs } = request;
   const argument = request.argument ?? "rows";
-  if (cells === null || cells.length === 0) return fail("argument-missing", { argument, expected: "the table with its heading row" });
+  if (cells === null || cells.length === 0)
+    return fail("argument-missing", { argument, expected: "the table with its heading row" });
   const width = cells[0]?.length;
   if (!cells.every((row) => Array.isArray(row) && row.length === width)) {
-    return fail("argument-not-usable", { argument, given: "rows of unequal length", expected: "one rectangular range with its heading row" });
+    return fail("argument-not-usable", {
+      argument,
+      given: "rows of unequal length",
+      expected: "one rectangular range with its heading row",
+    });
   }
   const choices = readColumnChoices(request.columns, kind);
   if (!choices.ok) return choices;
@@ -52,22 +57,29 @@ export function readTable(request: TableRequest): Outcome<Table> {
 
   if (absent.length > 0) {
     const listed = headings.filter((heading) => heading.trim() !== "").map((heading) => `"${showGiven(heading)}"`);
-    const shown = listed.length > 12 ? `${listed.slice(0, 12).join(", ")} and ${listed.length - 12} more` : listed.join(", ");
-    return fail("columns-heading-absent", { argument: "columns", heading: showGiven(absent[0]!.heading!), headings: shown });
+    const shown =
+      listed.length > 12 ? `${listed.slice(0, 12).join(", ")} and ${listed.length - 12} more` : listed.join(", ");
+    return fail("columns-heading-absent", {
+      argument: "columns",
+      heading: showGiven(absent[0]!.heading!),
+      headings: shown,
+    });
   }
   const matters = (field: string): boolean =>
     needs.flat().includes(field) || (request.uses === undefined ? !REMARKS.has(field) : request.uses.includes(field));
   const allColumns: Partial<Record<string, number>> = { ...columnOf };
   for (const [field, columns] of contested) {
     const [first, second] = columns.map((column) => showGiven(headings[column]!));
-    if (matters(field)) return fail("column-twice", { argument, column: canonical(kind, field), field, first: first!, second: second! });
+    if (matters(field))
+      return fail("column-twice", { argument, column: canonical(kind, field), field, first: first!, second: second! });
     if (REMARKS.has(field)) allColumns[field] = columns[0];
   }
   for (const need of needs) {
     const fields = typeof need === "string" ? [need] : need;
     if (fields.some((field) => allColumns[field] !== undefined)) continue;
     // A lone match beside cells that mean nothing is a row of data that happens to hold such a word.
-    if (found.fieldCount < 2 && cells[found.row]!.filter(isFilledCell).length > 2) return fail("heading-row-missing", { argument });
+    if (found.fieldCount < 2 && cells[found.row]!.filter(isFilledCell).length > 2)
+      return fail("heading-row-missing", { argument });
     const column = fields.map((field) => canonical(kind, field)).join(" or ");
     return fail("column-missing", { argument, column, field: fields[0]! });
   }

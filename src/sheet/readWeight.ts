@@ -27,7 +27,8 @@ export function readWeight(raw: unknown, argument: string): Outcome<Weight | nul
   if (!scalar.ok) return scalar;
   const value = scalar.value;
   if (value === null) return succeed(null);
-  if (typeof value === "number" && value >= 0 && Number.isFinite(value)) return succeed({ grams: null, bareAmount: value });
+  if (typeof value === "number" && value >= 0 && Number.isFinite(value))
+    return succeed({ grams: null, bareAmount: value });
   const given = showGiven(value);
   const refused = fail("argument-not-usable", { argument, given, expected: EXPECTED });
   if (typeof value !== "string") return refused;
@@ -42,7 +43,12 @@ export function readWeight(raw: unknown, argument: string): Outcome<Weight | nul
     const perUnit = gramsPerUnit(unit);
     if (unit === "" && parts.length === 1) {
       if (figures.reads === "one way") return succeed({ grams: null, bareAmount: figures.amount });
-      return fail("number-ambiguous", { argument, given, first: String(figures.grouped), second: String(figures.decimal) });
+      return fail("number-ambiguous", {
+        argument,
+        given,
+        first: String(figures.grouped),
+        second: String(figures.decimal),
+      });
     }
     if (perUnit === null) return refused;
     const amount = figures.reads === "one way" ? figures.amount : perUnit > 100 ? figures.decimal : figures.grouped;

@@ -9,4 +9,6 @@ export interface SheetTable extends Table {
   readonly firstColumn: number;
   /** The formula of each cell of `cells`, or null where a value was typed. */
   readonly formulas: readonly (readonly (string | null)[])[];
+  /** Fields that two or more headings could be, with those columns; such a field is not in columnOf. */
+  readonly contested?: ReadonlyMap<string, readonly number[]>;
 }

@@ -39,7 +39,8 @@ export function dateFromText(text: string, argument: string): Outcome<number> {
   const iso = ISO.exec(dayText);
   const figures = iso === null ? FIGURES.exec(dayText) : null;
   if (figures !== null) return refuseFigures(figures, argument, given);
-  const named = iso === null ? readNamedMonth(dayText) : { year: +iso[1]!, month: +iso[2]!, day: +iso[3]!, weekdays: [] };
+  const named =
+    iso === null ? readNamedMonth(dayText) : { year: +iso[1]!, month: +iso[2]!, day: +iso[3]!, weekdays: [] };
   const serial = named === null ? null : serialFromYmd(named.year, named.month, named.day);
   if (named === null || serial === null) return fail("date-not-understood", { argument, given });
   const weekday = (serial + 5) % 7;
