@@ -5,13 +5,13 @@ import { succeed } from "../domain/succeed";
 import { readScalar } from "./readScalar";
 
 /**
- * One of a few words, whatever its case. Blank is null. Problems: argument-not-usable (with the words listed), error-in-cell.
+ * One of a few words, whatever its case. Blank is null, and so is 0, as some hosts send blank cells so. Problems: argument-not-usable (with the words listed), error-in-cell.
  */
 export function readChoice<C extends string>(raw: unknown, argument: string, choices: readonly C[]): Outcome<C | null> {
   const scalar = readScalar(raw, argument);
   if (!scalar.ok) return scalar;
   const value = scalar.value;
-  if (value === null) return succeed(null);
+  if (value === null || value === 0) return succeed(null);
   const word = String(value).toLowerCase();
   const chosen = choices.find((choice) => choice.toLowerCase() === word);
   if (chosen !== undefined) return succeed(chosen);
