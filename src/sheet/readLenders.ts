@@ -29,6 +29,8 @@ export function readLenders(table: Table): readonly LenderRow[] {
       const raw = cellOf(field);
       return zeroIsBlank && raw === 0 ? null : valueOf(reader(raw, nameOf(field)));
     };
+    // Midnight to midnight is no opening: some hosts send two blanks so.
+    const isBothZero = cellOf("open") === 0 && cellOf("close") === 0;
     return {
       row,
       lender: read("lender", readText),
@@ -38,7 +40,7 @@ export function readLenders(table: Table): readonly LenderRow[] {
       terms: read("terms", readTerms),
       closedWeekdays: read("closedWeekdays", readClosedWeekdays),
       courierDays: read("courierDays", readCourierDays, false),
-      opening: valueOf(readOpening(cellOf("open"), cellOf("close"), nameOf("open"), nameOf("close"))),
+      opening: isBothZero ? null : valueOf(readOpening(cellOf("open"), cellOf("close"), nameOf("open"), nameOf("close"))),
       cutOff: read("cutOff", readTimeOfDay),
       receivesUntil: read("receivesUntil", readTimeOfDay),
     };
