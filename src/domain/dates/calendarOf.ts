@@ -7,17 +7,21 @@ import type { WorkingCalendar } from "./workingCalendar";
 export function calendarOf(closedWeekdays: number, closed: readonly number[] = []): WorkingCalendar {
   let openDaysAWeek = 7;
   for (let bits = closedWeekdays; bits !== 0; bits &= bits - 1) openDaysAWeek--;
-  const days: number[] = [];
-  let last = -1;
-  let ascending = true;
-  for (const serial of closed) {
-    if ((closedWeekdays >> (serial + 5) % 7) & 1 || serial === last) continue;
-    if (serial < last) ascending = false;
-    days.push(serial);
-    last = serial;
+  // Lists of holidays are nearly always in order and clear of weekends, and sorting costs more than the whole count.
+  let isReady = true;
+  let before = 0;
+  for (let i = 0; i < closed.length; i++) {
+    const day = closed[i]!;
+    if (day <= before || (closedWeekdays >> ((day + 5) % 7)) & 1) {
+      isReady = false;
+      break;
+    }
+    before = day;
   }
-  // Lists of holidays are nearly always in order already, and sorting costs more than the whole count.
-  if (ascending) return { closedWeekdays, openDaysAWeek, closedDays: days };
-  days.sort((a, b) => a - b);
-  return { closedWeekdays, openDaysAWeek, closedDays: days.filter((day, i) => day !== days[i - 1]) };
+  return { closedWeekdays, openDaysAWeek, closedDays: isReady ? closed : sortedOpenDays(closedWeekdays, closed) };
+}
+
+function sortedOpenDays(closedWeekdays: number, closed: readonly number[]): readonly number[] {
+  const days = closed.filter((day) => !((closedWeekdays >> ((day + 5) % 7)) & 1)).sort((a, b) => a - b);
+  return days.filter((day, i) => day !== days[i - 1]);
 }

@@ -6,7 +6,7 @@
  */
 export function closedWeekdaysFromCode(code: number): number | null {
   if (!Number.isInteger(code)) return null;
-  if (code >= 1 && code <= 7) return (1 << (code + 4) % 7) | (1 << (code + 5) % 7);
-  if (code >= 11 && code <= 17) return 1 << (code - 5) % 7;
+  if (code >= 1 && code <= 7) return (1 << ((code + 4) % 7)) | (1 << ((code + 5) % 7));
+  if (code >= 11 && code <= 17) return 1 << ((code - 5) % 7);
   return null;
 }

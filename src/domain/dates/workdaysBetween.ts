@@ -9,6 +9,6 @@ export function workdaysBetween(first: number, last: number, calendar: WorkingCa
   const { closedWeekdays, openDaysAWeek } = calendar;
   const weeks = Math.floor((last - first + 1) / 7);
   let count = weeks * openDaysAWeek;
-  for (let day = first + weeks * 7; day <= last; day++) if (!((closedWeekdays >> (day + 5) % 7) & 1)) count++;
+  for (let day = first + weeks * 7; day <= last; day++) if (!((closedWeekdays >> ((day + 5) % 7)) & 1)) count++;
   return count - (closedDaysBefore(last + 1, calendar) - closedDaysBefore(first, calendar));
 }

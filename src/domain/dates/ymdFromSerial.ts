@@ -13,7 +13,8 @@ export function ymdFromSerial(serial: number): Ymd {
   const days = whole + 693899 + (whole < 60 ? 1 : 0);
   const era = (days / 146097) | 0;
   const dayOfEra = days - era * 146097;
-  const yearOfEra = ((dayOfEra - ((dayOfEra / 1460) | 0) + ((dayOfEra / 36524) | 0) - ((dayOfEra / 146096) | 0)) / 365) | 0;
+  const yearOfEra =
+    ((dayOfEra - ((dayOfEra / 1460) | 0) + ((dayOfEra / 36524) | 0) - ((dayOfEra / 146096) | 0)) / 365) | 0;
   const dayOfYear = dayOfEra - (365 * yearOfEra + ((yearOfEra / 4) | 0) - ((yearOfEra / 100) | 0));
   const marchMonth = ((5 * dayOfYear + 2) / 153) | 0;
   const month = marchMonth < 10 ? marchMonth + 3 : marchMonth - 9;

@@ -38,7 +38,10 @@ export function dueDate(
   const anchor = from === "shoot" ? shoot : out;
   if (anchor === null) {
     if (from !== "shoot") return fail("nothing-to-compute", { what: "the due date" });
-    return fail("argument-missing", { argument: "shoot", expected: `the last shoot day, which "${sayTerms(terms)}" counts from` });
+    return fail("argument-missing", {
+      argument: "shoot",
+      expected: `the last shoot day, which "${sayTerms(terms)}" counts from`,
+    });
   }
   const due = dayByTerms(anchor, terms, calendar);
   if (due === null || due > lastSerial) return tooLate(terms);
@@ -67,5 +70,9 @@ function dayByTerms(anchor: number, terms: Exclude<Terms, { kind: "date" }>, cal
 }
 
 function tooLate(terms: Terms): Outcome<never> {
-  return fail("argument-not-usable", { argument: "terms", given: sayTerms(terms), expected: "terms that end by 9999-12-31" });
+  return fail("argument-not-usable", {
+    argument: "terms",
+    given: sayTerms(terms),
+    expected: "terms that end by 9999-12-31",
+  });
 }

@@ -26,7 +26,8 @@ describe("closedWeekdaysFromCode", () => {
   });
 
   it("is null for every other number", () => {
-    for (const code of [0, 8, 9, 10, 18, -1, 1.5, 1111111, NaN, Infinity]) expect(closedWeekdaysFromCode(code)).toBeNull();
+    for (const code of [0, 8, 9, 10, 18, -1, 1.5, 1111111, NaN, Infinity])
+      expect(closedWeekdaysFromCode(code)).toBeNull();
   });
 });
 

@@ -9,12 +9,12 @@ const SATURDAY_AND_SUNDAY = 0b1100000;
 
 /** Day by day, with nothing prepared: slow and plainly right. */
 function isWorked(serial: number, closedWeekdays: number, closed: readonly number[]): boolean {
-  return ((closedWeekdays >> (serial + 5) % 7) & 1) === 0 && !closed.includes(serial);
+  return ((closedWeekdays >> ((serial + 5) % 7)) & 1) === 0 && !closed.includes(serial);
 }
 
 function walk(serial: number, workdays: number, closedWeekdays: number, closed: readonly number[]): number {
   let day = serial;
-  for (let left = Math.abs(workdays); left > 0; ) {
+  for (let left = Math.abs(workdays); left > 0;) {
     day += Math.sign(workdays);
     if (isWorked(day, closedWeekdays, closed)) left--;
   }
@@ -28,10 +28,16 @@ const someClosed = fc.array(someDay, { maxLength: 40 });
 describe("workdayOffset", () => {
   it("agrees with a day-by-day walk for every weekend and any closed dates, forwards and back", () => {
     fc.assert(
-      fc.property(someDay, fc.integer({ min: -80, max: 80 }), someWeekend, someClosed, (day, workdays, weekend, closed) => {
-        const calendar = calendarOf(weekend, closed);
-        expect(workdayOffset(day, workdays, calendar)).toBe(walk(day, workdays, weekend, closed));
-      }),
+      fc.property(
+        someDay,
+        fc.integer({ min: -80, max: 80 }),
+        someWeekend,
+        someClosed,
+        (day, workdays, weekend, closed) => {
+          const calendar = calendarOf(weekend, closed);
+          expect(workdayOffset(day, workdays, calendar)).toBe(walk(day, workdays, weekend, closed));
+        },
+      ),
       { numRuns: 3000 },
     );
   });
@@ -66,10 +72,16 @@ describe("workdaysBetween", () => {
 
   it("undoes workdayOffset: so many working days after a day lie in the span that begins the day after it", () => {
     fc.assert(
-      fc.property(someDay, fc.integer({ min: 1, max: 200 }), someWeekend, someClosed, (day, workdays, weekend, closed) => {
-        const calendar = calendarOf(weekend, closed);
-        expect(workdaysBetween(day + 1, workdayOffset(day, workdays, calendar)!, calendar)).toBe(workdays);
-      }),
+      fc.property(
+        someDay,
+        fc.integer({ min: 1, max: 200 }),
+        someWeekend,
+        someClosed,
+        (day, workdays, weekend, closed) => {
+          const calendar = calendarOf(weekend, closed);
+          expect(workdaysBetween(day + 1, workdayOffset(day, workdays, calendar)!, calendar)).toBe(workdays);
+        },
+      ),
     );
   });
 

@@ -25,7 +25,9 @@ const WORDS_OF_NUMBER: Readonly<Record<number, string>> = {
 };
 
 const NUMBER_OF_WORD: ReadonlyMap<string, number> = new Map(
-  Object.entries(WORDS_OF_NUMBER).flatMap(([number, words]) => words.split(" ").map((word) => [word, +number] as const)),
+  Object.entries(WORDS_OF_NUMBER).flatMap(([number, words]) =>
+    words.split(" ").map((word) => [word, +number] as const),
+  ),
 );
 
 /** The number a lower-case word without accents names in return terms; undefined for any other word. */

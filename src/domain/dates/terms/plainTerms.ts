@@ -17,7 +17,8 @@ export function plainTerms(given: string): string {
       .replace(/\s/g, " ")
       .replace(/ß/g, "ss")
       .replace(/œ/g, "oe");
-  if (text.includes("'")) text = text.replace(ELIDED, (_, word) => (word === "dall" ? "dal " : word === "d" ? "de " : ""));
+  if (text.includes("'"))
+    text = text.replace(ELIDED, (_, word) => (word === "dall" ? "dal " : word === "d" ? "de " : ""));
   if (text.includes("due ")) text = text.replace(ITALIAN_TWO, "2");
   return PHRASES.test(text) ? text.replace(PHRASES, "by") : text;
 }

@@ -11,30 +11,31 @@ export interface TermTokens {
   readonly symbols: string;
   /** The number of an n, the weekday of an F; 0 for the others. */
   readonly values: readonly number[];
-  /** Where each word begins and ends in the text. */
-  readonly starts: readonly number[];
-  readonly ends: readonly number[];
+}
+
+/** Where each of the words begins and ends in the text. */
+export interface TokenPlaces {
+  readonly starts: number[];
+  readonly ends: number[];
 }
 
 // Punctuation that says nothing. A question mark, a slash or a percent sign does say something, so those are not understood.
 const SILENT = " \t\r\n.,;:!()[]'\"*_-";
 const UNITS = "DdWBbCKMZH";
 
-/** Cuts lower-case text without accents into its words. */
-export function termTokens(text: string): TermTokens {
+/** Cuts lower-case text without accents into its words, and notes their places where these are wanted: only a refusal wants them. */
+export function termTokens(text: string, places?: TokenPlaces): TermTokens {
   let symbols = "";
   const values: number[] = [];
-  const starts: number[] = [];
-  const ends: number[] = [];
   const length = text.length;
   let articleAt = -1;
-  for (let at = 0; at < length; ) {
+  for (let at = 0; at < length;) {
     const start = at;
     const code = text.charCodeAt(at);
     let symbol: string | undefined;
     let value = 0;
     if (code >= 97 && code <= 122) {
-      for (at++; at < length && isLetter(text.charCodeAt(at)); ) at++;
+      for (at++; at < length && isLetter(text.charCodeAt(at));) at++;
       const word = text.slice(start, at);
       symbol = termSymbol(word);
       if (symbol === undefined) {
@@ -51,10 +52,11 @@ export function termTokens(text: string): TermTokens {
         }
       }
     } else if (isDigit(code)) {
-      for (at++; at < length && isFigure(text, at); ) at++;
-      const digits = text.slice(start, at);
-      value = +digits;
-      symbol = value === value && digits.length < 8 && !digits.includes(".") ? "n" : "f";
+      value = code - 48;
+      for (at++; at < length && isDigit(text.charCodeAt(at)); at++) value = value * 10 + text.charCodeAt(at) - 48;
+      const whole = at;
+      while (at < length && isFigure(text, at)) at++;
+      symbol = at === whole && at - start < 8 ? "n" : "f";
     } else if (code === 43) {
       at++;
       symbol = "A";
@@ -69,8 +71,8 @@ export function termTokens(text: string): TermTokens {
     if (articleAt >= 0 && articleAt === symbols.length - 1 && !UNITS.includes(symbol!)) {
       symbols = symbols.slice(0, -1);
       values.pop();
-      starts.pop();
-      ends.pop();
+      places?.starts.pop();
+      places?.ends.pop();
       articleAt = -1;
     }
     if (symbol === "a") {
@@ -81,10 +83,10 @@ export function termTokens(text: string): TermTokens {
     if (symbol === "n" && symbols.endsWith("n") && values[values.length - 1] === value) continue;
     symbols += symbol;
     values.push(value);
-    starts.push(start);
-    ends.push(at);
+    places?.starts.push(start);
+    places?.ends.push(at);
   }
-  return { symbols: symbols.replaceAll("a", "n"), values, starts, ends };
+  return { symbols: symbols.includes("a") ? symbols.replaceAll("a", "n") : symbols, values };
 }
 
 function isLetter(code: number): boolean {

@@ -28,16 +28,23 @@ describe("parseTerms", () => {
     const terms = parseTerms(phrase);
     expect(terms.ok ? sayTerms(terms.value) : null).toBeNull();
     if (terms.ok) return;
-    expect(["terms-not-understood", "terms-ambiguous", "date-ambiguous", "date-figures-only", "argument-not-usable"]).toContain(
-      terms.problem.reason,
-    );
+    expect([
+      "terms-not-understood",
+      "terms-ambiguous",
+      "date-ambiguous",
+      "date-figures-only",
+      "argument-not-usable",
+    ]).toContain(terms.problem.reason);
     expect(sayProblem(terms.problem)).toContain(part);
   });
 
   it("reads every kind of terms back from the sentence that says them", () => {
-    fc.assert(fc.property(someTerms, (terms) => expect(parseTerms(sayTerms(terms))).toEqual({ ok: true, value: terms })), {
-      numRuns: 2000,
-    });
+    fc.assert(
+      fc.property(someTerms, (terms) => expect(parseTerms(sayTerms(terms))).toEqual({ ok: true, value: terms })),
+      {
+        numRuns: 2000,
+      },
+    );
   });
 
   it("reads a number as calendar days", () => {
@@ -100,11 +107,18 @@ describe("parseTerms", () => {
   });
 
   it("never throws and never loses a minus sign or a decimal, whatever is typed", () => {
-    fc.assert(fc.property(fc.string(), (text) => typeof parseTerms(text).ok === "boolean"), { numRuns: 2000 });
     fc.assert(
-      fc.property(fc.constantFrom("-", "−", "–", "~", "<", ">", "±", "1.", "1,"), fc.integer({ min: 1, max: 99 }), (sign, number) => {
-        expect(parseTerms(`${sign}${number} days`).ok).toBe(false);
-      }),
+      fc.property(fc.string(), (text) => typeof parseTerms(text).ok === "boolean"),
+      { numRuns: 2000 },
+    );
+    fc.assert(
+      fc.property(
+        fc.constantFrom("-", "−", "–", "~", "<", ">", "±", "1.", "1,"),
+        fc.integer({ min: 1, max: 99 }),
+        (sign, number) => {
+          expect(parseTerms(`${sign}${number} days`).ok).toBe(false);
+        },
+      ),
     );
   });
 });
