@@ -21,18 +21,21 @@ const top = fileURLToPath(new URL("../..", import.meta.url));
 /** Where the built bench stands. */
 export const benchFolder = join(top, "dist", "bench");
 
-/** Builds the bench page when a source is newer than what stands there; true when it was built. */
-export async function buildBench() {
+/**
+ * Builds the bench page when a source changed since; true when it was built. Another entry and folder give the page
+ * with more around it, as the tests need it.
+ */
+export async function buildBench({ entry = "src/bench/main.ts", folder = benchFolder } = {}) {
   const stamp = sourceStamp();
-  const stampFile = join(benchFolder, "stamp.txt");
+  const stampFile = join(folder, "stamp.txt");
   if (existsSync(stampFile) && readFileSync(stampFile, "utf8") === stamp) return false;
-  rmSync(benchFolder, { recursive: true, force: true });
-  mkdirSync(benchFolder, { recursive: true });
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(folder, { recursive: true });
   const bindings = await readBindings();
   await build({
     absWorkingDir: top,
-    entryPoints: { bench: "src/bench/main.ts" },
-    outdir: benchFolder,
+    entryPoints: { bench: entry },
+    outdir: folder,
     bundle: true,
     splitting: true,
     chunkNames: "chunks/[name]-[hash]",
@@ -41,16 +44,15 @@ export async function buildBench() {
     target: "es2022",
     jsx: "automatic",
     minify: true,
-    keepNames: true,
     legalComments: "none",
     logLevel: "warning",
     define: { "process.env.NODE_ENV": '"production"' },
     loader: { ".woff": "file", ".woff2": "file", ".svg": "file", ".png": "file" },
     plugins: [bindingsPlugin(bindings)],
   });
-  writeFileSync(join(benchFolder, "functions.json"), JSON.stringify({ functions: bindings.metadata }, null, 2));
-  copyFileSync(join(top, "src/bench/page/bench.html"), join(benchFolder, "index.html"));
-  cpSync(join(top, "sample-workbooks"), join(benchFolder, "sample-workbooks"), {
+  writeFileSync(join(folder, "functions.json"), JSON.stringify({ functions: bindings.metadata }, null, 2));
+  copyFileSync(join(top, "src/bench/page/bench.html"), join(folder, "index.html"));
+  cpSync(join(top, "sample-workbooks"), join(folder, "sample-workbooks"), {
     recursive: true,
     filter: (path) => statSync(path).isDirectory() || path.endsWith(".xlsx"),
   });
@@ -65,8 +67,8 @@ function sourceStamp() {
     const { mtimeMs, size } = statSync(path);
     hash.update(`${path} ${mtimeMs} ${size}\n`);
   };
-  for (const folder of ["src", "shared", "sample-workbooks"]) {
-    const entries = readdirSync(join(top, folder), { recursive: true, withFileTypes: true });
+  for (const name of ["src", "shared", "sample-workbooks"]) {
+    const entries = readdirSync(join(top, name), { recursive: true, withFileTypes: true });
     for (const entry of entries) if (entry.isFile()) add(join(entry.parentPath ?? entry.path, entry.name));
   }
   add(join(top, "package-lock.json"));

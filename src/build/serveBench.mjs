@@ -48,7 +48,15 @@ export function serveBench({ folder, port }) {
     if (request.method !== "GET" && request.method !== "HEAD") return refuse(405);
     const path = fileFor(folder, request.url ?? "/");
     if (path === null) return refuse(404);
-    response.writeHead(200, { ...HEADERS, "Content-Type": TYPES[extname(path)] ?? "application/octet-stream" });
+    const { mtimeMs, size } = statSync(path);
+    const headers = {
+      ...HEADERS,
+      "Content-Type": TYPES[extname(path)] ?? "application/octet-stream",
+      // Lets the browser keep a file, with what it made of a script, and still ask each time.
+      ETag: `"${size}-${Math.round(mtimeMs)}"`,
+    };
+    if (request.headers["if-none-match"] === headers.ETag) return response.writeHead(304, headers).end();
+    response.writeHead(200, headers);
     if (request.method === "HEAD") return response.end();
     createReadStream(path).on("error", () => response.destroy()).pipe(response);
   });

@@ -1,0 +1,2 @@
+export const benchFolder: string;
+export function buildBench(options?: { readonly entry?: string; readonly folder?: string }): Promise<boolean>;

@@ -1,0 +1,55 @@
+import { functionOf, metadata } from "tackstitch:bindings";
+import "../../src/bench/main.css";
+import { startBench, type Bench } from "../../src/bench/startBench";
+import { sheetPortContract, type Probe } from "../sheet/sheetPortContract";
+
+/** Runs one case of the contract by its number; the answer is null when it holds, else what did not. */
+type RunCase = (index: number) => Promise<string | null>;
+
+function probeOf({ grid }: Bench): Probe {
+  const workbook = () => {
+    const active = grid.api.getActiveWorkbook();
+    if (active === null) throw new Error("No workbook is open");
+    return active;
+  };
+  const sheet = (sheetId: string) => {
+    const found = workbook().getSheetBySheetId(sheetId);
+    if (found === null) throw new Error(`No sheet ${sheetId}`);
+    return found;
+  };
+  return {
+    async type(sheetId, row, column, typed) {
+      const range = sheet(sheetId).getRange(row, column);
+      if (typed === null) range.clearContent();
+      else if (typeof typed === "string" && typed.startsWith("'")) range.setValue({ v: typed.slice(1), t: 4 });
+      else if (typeof typed === "string" && typed.startsWith("=")) range.setValue({ f: typed });
+      else if (typeof typed === "boolean") range.setValue({ v: typed ? 1 : 0, t: 3 });
+      else range.setValue(typed);
+    },
+    addSheet: async (name) => workbook().insertSheet(name).getSheetId(),
+    deleteSheet: async (sheetId) => void workbook().deleteSheet(sheetId),
+    formatOf: async (sheetId, row, column) => sheet(sheetId).getRange(row, column).getNumberFormat() || "General",
+    setFormat: async (sheetId, row, column, format) => void sheet(sheetId).getRange(row, column).setNumberFormat(format),
+    hideSheet: async (sheetId) => void sheet(sheetId).hideSheet(),
+    protectSheet: async (sheetId) => void (await sheet(sheetId).getWorksheetPermission().protect()),
+    addTable: async (sheetId, name, row, column, rowCount, columnCount) => {
+      const range = sheet(sheetId).getRange(row, column, rowCount, columnCount).getRange();
+      await sheet(sheetId).addTable(name, range, name, {});
+    },
+    merge: async (sheetId, row, column, rowCount, columnCount) =>
+      void sheet(sheetId).getRange(row, column, rowCount, columnCount).merge(),
+    undo: async () => void (await grid.api.undo()),
+  };
+}
+
+const bench = await startBench({ functionOf, metadata });
+const probe = probeOf(bench);
+const runCase: RunCase = async (index) => {
+  try {
+    await sheetPortContract[index]?.run(bench.desk.port(), probe);
+    return null;
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+};
+Object.assign(globalThis, { runCase });
