@@ -1,17 +1,19 @@
+import type { CheckRun } from "../../checks/checkRun";
 import type { Finding } from "../../checks/finding";
 import type { Outcome } from "../../domain/outcome";
 import { succeed } from "../../domain/succeed";
 import type { Problem } from "../../domain/problem";
 import type { SheetPort } from "../../sheet/SheetPort";
-import type { SheetTable } from "../../sheet/sheetTable";
+import type { WorkbookTables } from "../../sheet/readWorkbook";
 import type { WorkbookSnapshot } from "../../sheet/sheetSnapshot";
 import type { ReadTables } from "./ReadTables";
 import { replaceSheets } from "./replaceSheets";
 
 /** What is done with a workbook between reading it and showing it. Both run to their end at once, so the follower yields between them. */
 export interface WorkOnWorkbook {
-  readonly findTables: (workbook: WorkbookSnapshot) => readonly SheetTable[];
-  readonly check: (read: ReadTables, asOf: number) => readonly Finding[];
+  readonly findTables: (workbook: WorkbookSnapshot) => WorkbookTables;
+  /** `previous` is the last check of this workbook, from which the next may keep what did not change. */
+  readonly check: (read: ReadTables, asOf: number, previous: CheckRun | null) => CheckRun;
 }
 
 /** Who is told, in this order: began, read, checked, ended; or began, failed, ended. */
@@ -26,6 +28,8 @@ export interface WorkbookListener {
 export interface WorkbookFollower {
   /** Reads the whole workbook again. */
   readonly readAgain: () => void;
+  /** Reads those sheets again, without waiting for the host to tell of a change. */
+  readonly readSheetsAgain: (sheetIds: readonly string[]) => void;
   /** Checks what was read last, for another day. */
   readonly checkFor: (asOf: number) => void;
   readonly stop: () => void;
@@ -45,6 +49,7 @@ export function followWorkbook(
   pause: () => Promise<void>,
 ): WorkbookFollower {
   let read: ReadTables | null = null;
+  let checkRun: CheckRun | null = null;
   let asOf = asOfAtStart;
   let isWholeWanted = true;
   let isCheckWanted = false;
@@ -83,14 +88,14 @@ export function followWorkbook(
         return;
       }
       await pause();
-      read = { workbook: workbook.value, tables: work.findTables(workbook.value) };
+      read = { workbook: workbook.value, ...work.findTables(workbook.value) };
       if (isStopped) return;
       listener.read(read, isWhole);
       await pause();
     }
     if (read === null || isStopped) return;
-    const findings = work.check(read, asOf);
-    listener.checked(findings);
+    checkRun = work.check(read, asOf, checkRun);
+    listener.checked(checkRun.findings);
     await pause();
   }
 
@@ -115,6 +120,10 @@ export function followWorkbook(
   return {
     readAgain: () => {
       isWholeWanted = true;
+      void run();
+    },
+    readSheetsAgain: (sheetIds) => {
+      for (const sheetId of sheetIds) sheetsWanted.add(sheetId);
       void run();
     },
     checkFor: (day) => {

@@ -1,3 +1,4 @@
+import type { CheckRun } from "../../../src/checks/checkRun";
 import type { Finding } from "../../../src/checks/finding";
 import type { Problem } from "../../../src/domain/problem";
 import { followWorkbook } from "../../../src/pane/state/followWorkbook";
@@ -18,10 +19,11 @@ function follow(port: ReturnType<typeof fakePort>) {
     port,
     100,
     {
-      findTables: () => [],
+      findTables: () => ({ tables: [], unread: [] }),
       check: (read, asOf) => {
         checkedFor.push(asOf);
-        return read.workbook.sheets.map((sheet) => ({ sheetName: sheet.name }) as Finding);
+        const findings = read.workbook.sheets.map((sheet) => ({ sheetName: sheet.name }) as Finding);
+        return { findings } as unknown as CheckRun;
       },
     },
     {

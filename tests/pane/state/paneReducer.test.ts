@@ -6,7 +6,7 @@ import type { PaneState } from "../../../src/pane/state/PaneState";
 
 const start = initialPaneState("today", 46086);
 const after = (state: PaneState, ...actions: readonly PaneAction[]): PaneState => actions.reduce(paneReducer, state);
-const workbook = (name: string) => ({ workbook: { name, dateSystem: 1900 as const, sheets: [] }, tables: [] });
+const workbook = (name: string) => ({ workbook: { name, dateSystem: 1900 as const, sheets: [] }, tables: [], unread: [] });
 
 test("the day is today until one is chosen, and follows the clock over midnight", () => {
   expect(start.asOf).toBe(46086);

@@ -1,0 +1,41 @@
+import { mergeClasses } from "@fluentui/react-components";
+import type { SheetTable } from "../../sheet/sheetTable";
+import { GoToCell } from "../frame/GoToCell";
+import { sayTableRows } from "../sayTableRows";
+import { useCheckStyles } from "./useCheckStyles";
+
+/** Which tables were read: where, and what as. */
+export function TablesRead({ tables }: { readonly tables: readonly SheetTable[] }) {
+  const styles = useCheckStyles();
+  return (
+    <details className={styles.details}>
+      <summary className={styles.detailsSummary}>
+        {tables.length === 1 ? "The table that was read" : `The ${tables.length} tables that were read`}
+      </summary>
+      <table className={styles.preview}>
+        <thead>
+          <tr>
+            {["Headings at", "Read as"].map((text) => (
+              <th key={text} scope="col" className={mergeClasses(styles.previewCell, styles.previewHeading)}>
+                {text}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {tables.map((table) => (
+            <tr key={`${table.sheetId} ${table.firstRow} ${table.firstColumn}`}>
+              <td className={styles.previewCell}>
+                <GoToCell
+                  at={{ sheetId: table.sheetId, row: table.firstRow + table.headingRow, column: table.firstColumn }}
+                  sheetName={table.sheetName}
+                />
+              </td>
+              <td className={styles.previewCell}>{sayTableRows([table])}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+}

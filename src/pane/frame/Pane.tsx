@@ -1,0 +1,76 @@
+import { FluentProvider, Spinner, Tab, TabList, mergeClasses } from "@fluentui/react-components";
+import { useMemo, useReducer, useRef, useState } from "react";
+import type { PaneHost } from "../PaneHost";
+import { initialPaneState } from "../state/initialPaneState";
+import { paneReducer } from "../state/paneReducer";
+import { Announcements } from "./Announcements";
+import { Foot } from "./Foot";
+import { Messages } from "./Messages";
+import { paneContext } from "./paneContext";
+import { paneTheme } from "./paneTheme";
+import type { PaneView } from "./PaneView";
+import { useColourTheme } from "./useColourTheme";
+import { useFollowedWorkbook } from "./useFollowedWorkbook";
+import { useFrameStyles } from "./useFrameStyles";
+import { usePaneActions } from "./usePaneActions";
+
+/** The pane: its tabs, its messages, and the views that have been looked at so far. */
+export function Pane({ host, views }: { readonly host: PaneHost; readonly views: readonly PaneView[] }) {
+  const styles = useFrameStyles();
+  const theme = useColourTheme();
+  const [state, dispatch] = useReducer(paneReducer, null, () => initialPaneState(views[0]?.id ?? "", host.today()));
+  const latest = useRef(state);
+  latest.current = state;
+  const keptKeys = useMemo(() => views.flatMap((view) => view.keptKeys), [views]);
+  const follower = useFollowedWorkbook(host, state.asOf, keptKeys, dispatch);
+  const actions = usePaneActions(host.port, dispatch, latest, follower);
+  const pane = useMemo(() => ({ state, actions }), [state, actions]);
+  const [seen, setSeen] = useState<readonly string[]>([state.viewId]);
+
+  const choose = (viewId: string): void => {
+    if (!seen.includes(viewId)) setSeen([...seen, viewId]);
+    actions.chooseView(viewId);
+  };
+
+  return (
+    <FluentProvider theme={paneTheme[theme]} className={styles.root}>
+      <paneContext.Provider value={pane}>
+        <header className={styles.head}>
+          <h1 className={styles.unseen}>Tackstitch</h1>
+          <TabList
+            className={styles.tabs}
+            aria-label="Views"
+            selectedValue={state.viewId}
+            onTabSelect={(_, { value }) => choose(String(value))}
+          >
+            {views.map(({ id, label, Icon, Count }) => (
+              <Tab key={id} value={id} id={`pane-tab-${id}`} aria-controls={`pane-view-${id}`} icon={<Icon />}>
+                {label}
+                {Count !== undefined && <Count />}
+              </Tab>
+            ))}
+          </TabList>
+          <Messages />
+        </header>
+        <main className={styles.main}>
+          {state.read === null && state.isReading && <Spinner label="Reading the workbook" />}
+          {views
+            .filter(({ id }) => seen.includes(id))
+            .map(({ id, View }) => (
+              <div
+                key={id}
+                role="tabpanel"
+                id={`pane-view-${id}`}
+                aria-labelledby={`pane-tab-${id}`}
+                className={mergeClasses(styles.view, id !== state.viewId && styles.hidden)}
+              >
+                {state.read !== null && <View />}
+                <Foot />
+              </div>
+            ))}
+        </main>
+        <Announcements views={views} />
+      </paneContext.Provider>
+    </FluentProvider>
+  );
+}

@@ -1,0 +1,19 @@
+import type { CellEdit } from "../../sheet/cellEdit";
+import type { CellPosition } from "../../sheet/cellPosition";
+
+/** What a view can ask the frame to do. Problems are shown by the frame; the boolean only says whether it was done. */
+export interface PaneActions {
+  readonly chooseView: (viewId: string) => void;
+  readonly chooseDay: (asOf: number) => void;
+  readonly goTo: (at: CellPosition) => Promise<boolean>;
+  /** Writes as one step and offers to put it back. */
+  readonly write: (label: string, edits: readonly CellEdit[]) => Promise<boolean>;
+  /** Puts the last step back, or does it again. */
+  readonly putBack: () => Promise<boolean>;
+  readonly dismissRestore: () => void;
+  /** Keeps a text inside the workbook. */
+  readonly keep: (key: string, text: string) => Promise<boolean>;
+  readonly readAgain: () => void;
+  readonly dismissNotice: (id: number) => void;
+}
+

@@ -1,0 +1,6 @@
+import { checkPaneView } from "../check/checkPaneView";
+import { todayPaneView } from "../today/todayPaneView";
+import type { PaneView } from "./PaneView";
+
+/** The views of the pane, in the order of their tabs. */
+export const paneViews: readonly PaneView[] = [todayPaneView, checkPaneView];

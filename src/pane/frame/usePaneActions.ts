@@ -1,0 +1,62 @@
+import { useMemo } from "react";
+import type { Dispatch, MutableRefObject } from "react";
+import { sayProblem } from "../../domain/wording";
+import type { Problem } from "../../domain/problem";
+import type { WriteReceipt } from "../../sheet/cellEdit";
+import type { SheetPort } from "../../sheet/SheetPort";
+import type { WorkbookFollower } from "../state/followWorkbook";
+import type { PaneAction } from "../state/PaneAction";
+import type { PaneState } from "../state/PaneState";
+import type { PaneActions } from "./PaneActions";
+
+/** The actions of the pane over a port: each asks the port, then tells the reducer what came of it. */
+export function usePaneActions(
+  port: SheetPort,
+  dispatch: Dispatch<PaneAction>,
+  latest: MutableRefObject<PaneState>,
+  follower: MutableRefObject<WorkbookFollower | null>,
+): PaneActions {
+  return useMemo(() => {
+    const refuse = (problem: Problem): false => {
+      dispatch({ type: "told", kind: "problem", sentence: sayProblem(problem) });
+      // What was shown may be older than the workbook; looking again is the usual remedy.
+      follower.current?.readAgain();
+      return false;
+    };
+    const lookAgain = (receipt: WriteReceipt): void =>
+      follower.current?.readSheetsAgain([...new Set(receipt.prior.map(({ at }) => at.sheetId))]);
+    return {
+      chooseView: (viewId) => dispatch({ type: "view chosen", viewId }),
+      chooseDay: (asOf) => dispatch({ type: "day chosen", asOf }),
+      goTo: async (at) => {
+        const gone = await port.goTo(at);
+        return gone.ok || refuse(gone.problem);
+      },
+      write: async (label, edits) => {
+        const written = await port.write(label, edits);
+        if (!written.ok) return refuse(written.problem);
+        dispatch({ type: "step written", receipt: written.value });
+        lookAgain(written.value);
+        return true;
+      },
+      putBack: async () => {
+        const step = latest.current.lastStep;
+        if (step === null) return false;
+        const restored = await port.restore(step.receipt);
+        if (!restored.ok) return refuse(restored.problem);
+        dispatch({ type: "step put back", receipt: restored.value });
+        lookAgain(restored.value);
+        return true;
+      },
+      dismissRestore: () => dispatch({ type: "restore dismissed" }),
+      keep: async (key, text) => {
+        const kept = await port.writeKept(key, text);
+        if (!kept.ok) return refuse(kept.problem);
+        dispatch({ type: "text kept", key, text });
+        return true;
+      },
+      readAgain: () => follower.current?.readAgain(),
+      dismissNotice: (id) => dispatch({ type: "notice dismissed", id }),
+    };
+  }, [port, dispatch, latest, follower]);
+}

@@ -1,0 +1,161 @@
+import { Button, Field, Input, Select } from "@fluentui/react-components";
+import { useState } from "react";
+import { sayLook } from "../../domain/day/sayLook";
+import { sayProblem } from "../../domain/wording";
+import { readTimeOfDay } from "../../sheet/readTimeOfDay";
+import { GoToCell } from "../frame/GoToCell";
+import { usePane } from "../frame/usePane";
+import { sayCount } from "../sayCount";
+import { sayDay } from "../sayDay";
+import { sayTime } from "../sayTime";
+import { callsKey } from "./callsKey";
+import { callsText } from "./callsText";
+import { DayPicture } from "./DayPicture";
+import { LineList } from "./LineList";
+import type { LookLine, DayLooks } from "./DayLooks";
+import { useTodayStyles } from "./useTodayStyles";
+
+interface LooksSectionProps {
+  readonly looks: DayLooks;
+  readonly typedCalls: ReadonlyMap<number, number>;
+  readonly onDay: (day: number) => void;
+}
+
+/** The next look to get ready, those after it, and how the day ends. */
+export function LooksSection({ looks, typedCalls, onDay }: LooksSectionProps) {
+  const styles = useTodayStyles();
+  const { day, days, lines, sentence, plan } = looks;
+  const next = lines.find(({ isShot }) => !isShot);
+  const later = next === undefined ? [] : lines.slice(lines.indexOf(next) + 1);
+  return (
+    <section className={styles.section} aria-labelledby="today-looks">
+      <h2 id="today-looks" className={styles.heading}>
+        {next === undefined
+          ? lines.length === 0
+            ? "No look can be told"
+            : "Every look is shot"
+          : `Next look${day === null ? "" : `, ${sayDay(day)}`}`}
+      </h2>
+      {days.length > 1 && (
+        <Select
+          aria-label="Day of the looks"
+          size="small"
+          value={String(day ?? "")}
+          onChange={(_, { value }) => onDay(Number(value))}
+        >
+          {days.map((each) => (
+            <option key={each} value={each}>
+              {sayDay(each)}
+            </option>
+          ))}
+        </Select>
+      )}
+      {sentence !== null && <p className={styles.note}>{sentence}</p>}
+      {next !== undefined && <LineList lines={[toLine(next)]} />}
+      {lines.length > 0 && looks.dayTimes?.at == null && (
+        <CallForm key={day} day={day} typedCalls={typedCalls} />
+      )}
+      {plan !== null && lines.length > 0 && <DayEnd looks={looks} />}
+      {plan !== null && plan.looks.length > 0 && <DayPicture plan={plan} />}
+      {later.length > 0 && (
+        <>
+          <h3 className={styles.note}>{`After it: ${sayCount(later.length, "look", "looks")}`}</h3>
+          <LineList lines={later.map(toLine)} />
+        </>
+      )}
+    </section>
+  );
+}
+
+function toLine({ at, sheetName, label, talent, times }: LookLine) {
+  const named = sayLook(label);
+  const more =
+    times === null
+      ? ""
+      : `Change from ${sayTime(times.changeFrom)}, ready by ${sayTime(times.readyBy)}, ${Math.round(times.minutesSpare)} min spare; waits for ${times.waitsFor}`;
+  return {
+    at,
+    sheetName,
+    name: `${named.charAt(0).toUpperCase()}${named.slice(1)}${talent === "" ? "" : `, ${talent}`}`,
+    fact: times === null ? "" : `${sayTime(times.shootFrom)}–${sayTime(times.shootUntil)}`,
+    more,
+  };
+}
+
+function DayEnd({ looks }: { readonly looks: DayLooks }) {
+  const styles = useTodayStyles();
+  const { plan, dayTimes, crew, minutesSpareAtWrap: spare } = looks;
+  if (plan === null || dayTimes === null) return null;
+  const wrap =
+    dayTimes.wrap === null || spare === null
+      ? ""
+      : spare < 0
+        ? `, ${Math.round(-spare)} minutes after the wrap at ${sayTime(dayTimes.wrap)}`
+        : `, ${Math.round(spare)} minutes before the wrap at ${sayTime(dayTimes.wrap)}`;
+  return (
+    <p className={styles.note}>
+      The last shot ends at {sayTime(plan.ends)}
+      {wrap}.{" "}
+      {plan.meal !== null &&
+        `Meal ${sayTime(plan.meal.from)} to ${sayTime(plan.meal.until)}${
+          plan.meal.minutesLate > 0 ? `, ${Math.round(plan.meal.minutesLate)} minutes late` : ""
+        }. `}
+      Counted from the call at {sayTime(dayTimes.call)}
+      {dayTimes.at !== null && (
+        <>
+          {" "}
+          (<GoToCell at={dayTimes.at} sheetName={dayTimes.sheetName} />)
+        </>
+      )}
+      {crew.place === null ? (
+        ", with one dresser, one chair and one camera."
+      ) : (
+        <>
+          {", with the people at "}
+          <GoToCell at={crew.place.at} sheetName={crew.place.sheetName} />.
+        </>
+      )}
+    </p>
+  );
+}
+
+function CallForm({ day, typedCalls }: { readonly day: number | null; readonly typedCalls: ReadonlyMap<number, number> }) {
+  const styles = useTodayStyles();
+  const { actions } = usePane();
+  const kept = typedCalls.get(day ?? 0);
+  const [typed, setTyped] = useState(kept === undefined ? "" : sayTime(kept));
+  const [complaint, setComplaint] = useState<string | null>(null);
+  return (
+    <form
+      className={styles.limit}
+      onSubmit={(event) => {
+        event.preventDefault();
+        const call = readTimeOfDay(typed, "Call");
+        if (!call.ok) setComplaint(sayProblem(call.problem));
+        else if (call.value !== null) {
+          setComplaint(null);
+          void actions.keep(callsKey, callsText(new Map(typedCalls).set(day ?? 0, call.value)));
+        }
+      }}
+    >
+      <Field
+        className={styles.limitField}
+        label="Call"
+        hint="No call for this day is in the workbook. Type it, such as 08:00, to see the times."
+        validationState={complaint === null ? "none" : "error"}
+        validationMessage={complaint ?? undefined}
+      >
+        <Input
+          className={styles.limitInput}
+          value={typed}
+          onChange={(_, { value }) => setTyped(value)}
+          contentAfter={
+            <Button type="submit" size="small" appearance="subtle">
+              Set
+            </Button>
+          }
+        />
+      </Field>
+    </form>
+  );
+}

@@ -1,0 +1,61 @@
+import { useMemo, useState } from "react";
+import { NoTables } from "../frame/NoTables";
+import { usePane } from "../frame/usePane";
+import { callsKey } from "./callsKey";
+import { coverKey } from "./coverKey";
+import { DayChooser } from "./DayChooser";
+import { LoansSections } from "./LoansSections";
+import { loansToday } from "./loansToday";
+import { LooksSection } from "./LooksSection";
+import { looksToday } from "./looksToday";
+import { parseCalls } from "./parseCalls";
+import { parseCover } from "./parseCover";
+import { pieceTables } from "./pieceTables";
+import { SendSection } from "./SendSection";
+import { sendsToday } from "./sendsToday";
+import { useTodayStyles } from "./useTodayStyles";
+import { ValueSection } from "./ValueSection";
+import { valueToday } from "./valueToday";
+
+/** The day at a glance: what is late, due, to be sent, what is out against the cover, and which look is next. */
+export function TodayView() {
+  const styles = useTodayStyles();
+  const { read, asOf, kept } = usePane().state;
+  const [wantedDay, setWantedDay] = useState<number | null>(null);
+  const callsKept = kept[callsKey] ?? null;
+  const coverKept = kept[coverKey] ?? null;
+  const typedCalls = useMemo(() => parseCalls(callsKept), [callsKept]);
+  const limits = useMemo(() => parseCover(coverKept), [coverKept]);
+  const pieces = useMemo(() => pieceTables(read?.tables ?? []), [read]);
+  const loans = useMemo(() => loansToday(pieces, asOf), [pieces, asOf]);
+  const values = useMemo(() => valueToday(pieces, asOf), [pieces, asOf]);
+  const sends = useMemo(() => (read === null ? null : sendsToday(pieces, read, asOf)), [pieces, read, asOf]);
+  const looks = useMemo(
+    () => (read === null ? null : looksToday(read, asOf, wantedDay, typedCalls)),
+    [read, asOf, wantedDay, typedCalls],
+  );
+
+  if (read === null) return null;
+  if (read.tables.length === 0) return <NoTables />;
+  return (
+    <>
+      <DayChooser />
+      {pieces.length === 0 ? (
+        <p className={styles.note}>
+          No table of pieces was read, so nothing can be said of loans and value. A row of headings such as Piece, Lender,
+          Value, Out, Due, Back makes one.
+        </p>
+      ) : (
+        <>
+          <LoansSections loans={loans} />
+          {sends !== null && <SendSection sends={sends} asOf={asOf} />}
+          {values.map((value) => (
+            <ValueSection key={value.currency} value={value} limits={limits} asOf={asOf} />
+          ))}
+          {values.length === 0 && <p className={styles.note}>Nothing is out, so no value is at risk.</p>}
+        </>
+      )}
+      {looks !== null && <LooksSection looks={looks} typedCalls={typedCalls} onDay={setWantedDay} />}
+    </>
+  );
+}

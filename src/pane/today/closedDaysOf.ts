@@ -1,0 +1,36 @@
+import { readDate } from "../../sheet/readDate";
+import { nameKey } from "../../sheet/nameKey";
+import type { SheetSnapshot, TableArea, WorkbookSnapshot } from "../../sheet/sheetSnapshot";
+import type { ClosedDaysFound } from "./ClosedDaysFound";
+
+/** What a column of such days is headed. */
+const HEADINGS = ["closed", "closed days", "closed dates", "holiday", "holidays", "bank holidays", "public holidays"].map(nameKey);
+
+/** The first table of the workbook with a column of closed days. Cells of it that are no date are passed over. */
+export function closedDaysOf(workbook: WorkbookSnapshot): ClosedDaysFound {
+  for (const sheet of workbook.sheets) {
+    for (const area of sheet.tables) {
+      const column = columnOf(sheet, area);
+      if (column === null) continue;
+      const top = area.row - sheet.firstRow + 1;
+      const days = sheet.values.slice(top, top + area.rowCount - 1).flatMap((cells) => {
+        const day = readDate(cells[column], "");
+        return day.ok && day.value !== null ? [day.value] : [];
+      });
+      if (days.length === 0) continue;
+      const at = { sheetId: sheet.sheetId, row: area.row, column: sheet.firstColumn + column };
+      return { days, place: { at, sheetName: sheet.name } };
+    }
+  }
+  return { days: [], place: null };
+}
+
+function columnOf(sheet: SheetSnapshot, area: TableArea): number | null {
+  const headings = sheet.values[area.row - sheet.firstRow] ?? [];
+  const left = area.column - sheet.firstColumn;
+  for (let column = left; column < left + area.columnCount; column++) {
+    const heading = headings[column];
+    if (typeof heading === "string" && HEADINGS.includes(nameKey(heading))) return column;
+  }
+  return null;
+}

@@ -1,0 +1,102 @@
+import { clockSeconds } from "../../domain/day/clockSeconds";
+import { dayPlan } from "../../domain/day/dayPlan";
+import type { Look } from "../../domain/day/look";
+import { looksInOrder } from "../../domain/day/looksInOrder";
+import { minutesSpareAtWrap } from "../../domain/day/minutesSpareAtWrap";
+import type { PlannedLook } from "../../domain/day/plannedDay";
+import { sayWait } from "../../domain/day/sayWait";
+import { sayProblem } from "../../domain/wording";
+import { lookKey } from "../../sheet/lookKey";
+import { readLooks } from "../../sheet/readLooks";
+import type { SheetTable } from "../../sheet/sheetTable";
+import type { ReadTables } from "../state/ReadTables";
+import { crewOf } from "./crewOf";
+import type { CallAndWrap } from "./CallAndWrap";
+import { dayTimes } from "./dayTimes";
+import type { LookLine, DayLooks } from "./DayLooks";
+import { placeOf } from "./placeOf";
+
+/**
+ * The looks of a day in the order they are shot, with the times DAYPLAN gives them.
+ *
+ * The day is the one wanted where it has looks; else the as-of day, else the next one after it, else the first. A look
+ * without a date belongs to every day. `typedCalls` are calls typed into the pane, by day, for workbooks that hold none.
+ * null where the workbook has no table of looks.
+ */
+export function looksToday(
+  read: ReadTables,
+  asOf: number,
+  wantedDay: number | null,
+  typedCalls: ReadonlyMap<number, number>,
+): DayLooks | null {
+  const table = read.tables.find(({ kind, dataRows }) => kind === "looks" && dataRows.length > 0);
+  if (table === undefined) return null;
+  const crew = crewOf(read.workbook);
+  const nothing = { days: [], day: null, lines: [], dayTimes: null, crew, plan: null, minutesSpareAtWrap: null };
+  const looks = readLooks(table);
+  if (!looks.ok) return { ...nothing, sentence: sayProblem(looks.problem) };
+
+  const days = [...new Set(looks.value.flatMap(({ date }) => (date === null ? [] : [date])))].sort((a, b) => a - b);
+  const day = dayShown(days, asOf, wantedDay);
+  const ofDay = looks.value.filter(({ date }) => date === null || day === null || date === day);
+  const found = timesFor(read, day, days.length, typedCalls);
+  const plan = found === null ? null : dayPlan({ looks: ofDay, call: found.call, crew: crew.crew, changes: new Map() });
+  const planned = plan?.ok === true ? plan.value : null;
+  const spare = planned === null || found?.wrap == null ? null : minutesSpareAtWrap(planned, found.wrap);
+  return {
+    days,
+    day,
+    lines:
+      planned === null
+        ? looksInOrder(ofDay, clockSeconds(0)).map((look) => lookLine(table, look, null))
+        : planned.looks.map((one) => lookLine(table, one.look, one)),
+    dayTimes: found,
+    crew,
+    plan: planned,
+    minutesSpareAtWrap: spare?.ok === true ? spare.value : null,
+    sentence: plan?.ok === false ? sayProblem(plan.problem) : null,
+  };
+}
+
+function dayShown(days: readonly number[], asOf: number, wantedDay: number | null): number | null {
+  if (wantedDay !== null && days.includes(wantedDay)) return wantedDay;
+  return days.find((day) => day >= asOf) ?? days[0] ?? null;
+}
+
+/** The call of that day; one that names no day counts only where there is one day of looks. A call typed into the pane is the last resort. */
+function timesFor(
+  read: ReadTables,
+  day: number | null,
+  dayCount: number,
+  typedCalls: ReadonlyMap<number, number>,
+): CallAndWrap | null {
+  const known = dayTimes(read);
+  const found = known.find(({ date }) => date !== null && date === day) ?? (dayCount < 2 ? known.find(({ date }) => date === null) : undefined);
+  const typed = typedCalls.get(day ?? 0);
+  if (found !== undefined) return found;
+  return typed === undefined ? null : { date: day, call: typed, wrap: null, at: null, sheetName: "" };
+}
+
+function lookLine(table: SheetTable, look: Look, planned: PlannedLook | null): LookLine {
+  const column = table.columnOf["look"] ?? 0;
+  const row = table.dataRows.find((each) => lookKey(String(table.cells[each]?.[column] ?? "")) === look.key);
+  return {
+    at: placeOf(table, row ?? table.headingRow, ["look"]),
+    sheetName: table.sheetName,
+    label: String(look.label),
+    talent: look.talentText,
+    isShot: look.shotAt !== null,
+    times:
+      planned === null
+        ? null
+        : {
+            changeFrom: planned.changeFrom,
+            readyBy: planned.readyBy,
+            shootFrom: planned.shootFrom,
+            shootUntil: planned.shootUntil,
+            minutesSpare: planned.minutesSpare,
+            waitsFor: sayWait(planned.waitsFor),
+          },
+  };
+}
+
