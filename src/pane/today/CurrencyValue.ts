@@ -1,4 +1,4 @@
-import type { CellPosition } from "../../sheet/cellPosition";
+import type { UntoldLine } from "./UntoldLine";
 
 /** What is held in one currency on the day, the pieces that come back that day counted. */
 export interface CurrencyValue {
@@ -9,7 +9,7 @@ export interface CurrencyValue {
   readonly piecesHeld: number;
   readonly piecesUnvalued: number;
   /** Held rows left out, since their value or a day that decides cannot be read: the true figure is higher. */
-  readonly unread: readonly { readonly at: CellPosition; readonly sheetName: string; readonly name: string }[];
+  readonly unread: readonly UntoldLine[];
   /** One figure a day, from the first to the last day of the picture. */
   readonly days: readonly { readonly day: number; readonly valueOut: number }[];
 }

@@ -7,6 +7,7 @@ import { GoToCell } from "../frame/GoToCell";
 import { usePane } from "../frame/usePane";
 import { sayCount } from "../sayCount";
 import { sayDay } from "../sayDay";
+import { sayMinutes } from "../sayMinutes";
 import { sayTime } from "../sayTime";
 import { callsKey } from "./callsKey";
 import { callsText } from "./callsText";
@@ -18,13 +19,15 @@ import { useTodayStyles } from "./useTodayStyles";
 interface LooksSectionProps {
   readonly looks: DayLooks;
   readonly typedCalls: ReadonlyMap<number, number>;
+  readonly asOf: number;
   readonly onDay: (day: number) => void;
 }
 
 /** The next look to get ready, those after it, and how the day ends. */
-export function LooksSection({ looks, typedCalls, onDay }: LooksSectionProps) {
+export function LooksSection({ looks, typedCalls, asOf, onDay }: LooksSectionProps) {
   const styles = useTodayStyles();
   const { day, days, lines, sentence, plan } = looks;
+  const isPast = day !== null && day < asOf;
   const next = lines.find(({ isShot }) => !isShot);
   const later = next === undefined ? [] : lines.slice(lines.indexOf(next) + 1);
   return (
@@ -34,10 +37,12 @@ export function LooksSection({ looks, typedCalls, onDay }: LooksSectionProps) {
           ? lines.length === 0
             ? "No look can be told"
             : "Every look is shot"
-          : `Next look${day === null ? "" : `, ${sayDay(day)}`}`}
+          : `${isPast ? "Looks" : "Next look"}${day === null ? "" : `, ${sayDay(day)}`}`}
       </h2>
+      {isPast && <p className={styles.note}>A day before the one looked at; no later day has looks.</p>}
       {days.length > 1 && (
         <Select
+          className={styles.chooser}
           aria-label="Day of the looks"
           size="small"
           value={String(day ?? "")}
@@ -59,7 +64,7 @@ export function LooksSection({ looks, typedCalls, onDay }: LooksSectionProps) {
       {plan !== null && plan.looks.length > 0 && <DayPicture plan={plan} />}
       {later.length > 0 && (
         <>
-          <h3 className={styles.note}>{`After it: ${sayCount(later.length, "look", "looks")}`}</h3>
+          <h3 className={styles.part}>{`After it: ${sayCount(later.length, "look", "looks")}`}</h3>
           <LineList lines={later.map(toLine)} />
         </>
       )}
@@ -72,7 +77,7 @@ function toLine({ at, sheetName, label, talent, times }: LookLine) {
   const more =
     times === null
       ? ""
-      : `Change from ${sayTime(times.changeFrom)}, ready by ${sayTime(times.readyBy)}, ${Math.round(times.minutesSpare)} min spare; waits for ${times.waitsFor}`;
+      : `Change from ${sayTime(times.changeFrom)}, ready by ${sayTime(times.readyBy)}, ${sayMinutes(times.minutesSpare)} spare; waits for ${times.waitsFor}`;
   return {
     at,
     sheetName,
@@ -90,15 +95,15 @@ function DayEnd({ looks }: { readonly looks: DayLooks }) {
     dayTimes.wrap === null || spare === null
       ? ""
       : spare < 0
-        ? `, ${Math.round(-spare)} minutes after the wrap at ${sayTime(dayTimes.wrap)}`
-        : `, ${Math.round(spare)} minutes before the wrap at ${sayTime(dayTimes.wrap)}`;
+        ? `, ${sayMinutes(-spare)} after the wrap at ${sayTime(dayTimes.wrap)}`
+        : `, ${sayMinutes(spare)} before the wrap at ${sayTime(dayTimes.wrap)}`;
   return (
     <p className={styles.note}>
       The last shot ends at {sayTime(plan.ends)}
       {wrap}.{" "}
       {plan.meal !== null &&
         `Meal ${sayTime(plan.meal.from)} to ${sayTime(plan.meal.until)}${
-          plan.meal.minutesLate > 0 ? `, ${Math.round(plan.meal.minutesLate)} minutes late` : ""
+          plan.meal.minutesLate > 0 ? `, ${sayMinutes(plan.meal.minutesLate)} late` : ""
         }. `}
       Counted from the call at {sayTime(dayTimes.call)}
       {dayTimes.at !== null && (

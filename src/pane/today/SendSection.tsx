@@ -2,36 +2,39 @@ import { GoToCell } from "../frame/GoToCell";
 import { sayCount } from "../sayCount";
 import { sayDay } from "../sayDay";
 import { LineList } from "./LineList";
-import type { SendList } from "./SendList";
+import type { SendLine, SendList } from "./SendList";
 import { useTodayStyles } from "./useTodayStyles";
 
 /** The last day to send each piece that goes back by courier. */
 export function SendSection({ sends, asOf }: { readonly sends: SendList; readonly asOf: number }) {
   const styles = useTodayStyles();
   const { lines, closed, isAnyCourierKnown } = sends;
-  const first = lines[0];
+  const inTime = lines.filter(({ sendBy }) => sendBy >= asOf);
+  const tooLate = lines.filter(({ sendBy }) => sendBy < asOf);
+  const first = inTime[0];
   const heading =
     first === undefined
-      ? "Nothing to send"
-      : first.sendBy < asOf
-        ? "To send: overdue"
-        : first.sendBy === asOf
-          ? "To send today"
-          : `Next to send: by ${sayDay(first.sendBy)}`;
+      ? "Nothing to send by courier"
+      : first.sendBy === asOf
+        ? "To send on the day"
+        : `Next to send: by ${sayDay(first.sendBy)}`;
+  const toLine = (line: SendLine) => ({
+    ...line,
+    fact: `by ${sayDay(line.sendBy)}`,
+    more: `${line.lender} · ${sayCount(line.courierDays, "day", "days")} by courier, due ${sayDay(line.due)}`,
+  });
   return (
     <section className={styles.section} aria-labelledby="today-send">
       <h2 id="today-send" className={styles.heading}>
         {heading}
       </h2>
-      <LineList
-        lines={lines.map((line) => ({
-          ...line,
-          fact: `by ${sayDay(line.sendBy)}`,
-          more: `${line.lender} · ${sayCount(line.courierDays, "day", "days")} by courier, due ${sayDay(line.due)}${
-            line.sendBy < asOf ? " · no longer in time by courier" : ""
-          }`,
-        }))}
-      />
+      <LineList lines={inTime.map(toLine)} />
+      {tooLate.length > 0 && (
+        <>
+          <h3 className={styles.part}>Too late for the courier: take by hand</h3>
+          <LineList lines={tooLate.map(toLine)} />
+        </>
+      )}
       <p className={styles.note}>
         {isAnyCourierKnown
           ? "Counted back from the due date over working days, Monday to Friday, before the courier’s cut-off"

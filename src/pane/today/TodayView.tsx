@@ -55,7 +55,7 @@ export function TodayView() {
           {values.length === 0 && <p className={styles.note}>Nothing is out, so no value is at risk.</p>}
         </>
       )}
-      {looks !== null && <LooksSection looks={looks} typedCalls={typedCalls} onDay={setWantedDay} />}
+      {looks !== null && <LooksSection looks={looks} typedCalls={typedCalls} asOf={asOf} onDay={setWantedDay} />}
     </>
   );
 }

@@ -1,19 +1,23 @@
 import { isProblem } from "../../domain/isProblem";
 import type { PieceRow } from "../../domain/loans/pieceRow";
+import type { Problem } from "../../domain/problem";
+import { sayProblem } from "../../domain/wording";
 import { quantityHeld } from "../../domain/loans/quantityHeld";
 import { valueHeld } from "../../domain/value/valueHeld";
 import { valueOut } from "../../domain/value/valueOut";
-import type { SheetTable } from "../../sheet/sheetTable";
 import { namePiece } from "./namePiece";
 import type { PieceTable } from "./PieceTable";
 import { pieceRowsFrom } from "./pieceRowsFrom";
 import { pictureDays } from "./pictureDays";
 import { placeOf } from "./placeOf";
+import type { UntoldLine } from "./UntoldLine";
 import type { CurrencyValue } from "./CurrencyValue";
+
+const DECIDING = ["out", "back", "settled", "quantity", "quantityBack", "currency", "value", "totalValue"] as const;
 
 interface OneCurrency {
   readonly readable: PieceRow[];
-  readonly unread: { readonly table: SheetTable; readonly row: PieceRow }[];
+  readonly unread: { readonly row: PieceRow; readonly line: UntoldLine }[];
 }
 
 /**
@@ -30,8 +34,14 @@ export function valueToday(tables: readonly PieceTable[], asOf: number): readonl
       const currency = typeof row.currency === "string" ? row.currency : "";
       let group = byCurrency.get(currency);
       if (group === undefined) byCurrency.set(currency, (group = { readable: [], unread: [] }));
-      if (isReadable(row)) group.readable.push(row);
-      else group.unread.push({ table, row });
+      const obstacle = obstacleIn(row);
+      if (obstacle === null) {
+        group.readable.push(row);
+        continue;
+      }
+      const at = placeOf(table, row.row, [obstacle.field, "out"]);
+      const sentence = sayProblem(obstacle.problem);
+      group.unread.push({ row, line: { at, sheetName: table.sheetName, name: namePiece(row), sentence } });
     }
   }
   const days = pictureDays(
@@ -62,19 +72,16 @@ function currencyToday(currency: string, { readable, unread }: OneCurrency, asOf
     valueOut: valueOn(asOf),
     piecesHeld,
     piecesUnvalued,
-    unread: unread
-      .filter(({ row }) => quantityHeld(row, asOf, true) !== 0)
-      .map(({ table, row }) => ({
-        at: placeOf(table, row.row, isProblem(valueHeld(row, 1)) ? ["value", "totalValue", "out"] : ["out"]),
-        sheetName: table.sheetName,
-        name: namePiece(row),
-      })),
+    unread: unread.filter(({ row }) => quantityHeld(row, asOf, true) !== 0).map(({ line }) => line),
     days: days.map((day) => ({ day, valueOut: valueOn(day) })),
   };
 }
 
-/** Whether nothing in the row could keep its value on some day from being told. */
-function isReadable(row: PieceRow): boolean {
-  const decides = [row.out, row.back, row.settled, row.quantity, row.quantityBack, row.currency, row.value, row.totalValue];
-  return !decides.some((field) => isProblem(field));
+/** The first thing in the row that could keep its value on some day from being told, as a field and its problem. */
+function obstacleIn(row: PieceRow): { readonly field: string; readonly problem: Problem } | null {
+  for (const field of DECIDING) {
+    const problem = row[field];
+    if (isProblem(problem)) return { field, problem };
+  }
+  return null;
 }
