@@ -1,6 +1,103 @@
 import type { Rule } from "./rule";
+import { backInFuture } from "./rules/backInFuture";
+import { currencyDisagrees } from "./rules/currencyDisagrees";
+import { currencyMissing } from "./rules/currencyMissing";
+import { currencyMisspelt } from "./rules/currencyMisspelt";
 import { dateAsText } from "./rules/dateAsText";
+import { dateFarOff } from "./rules/dateFarOff";
+import { dateNotRead } from "./rules/dateNotRead";
+import { datesOutOfOrder } from "./rules/datesOutOfOrder";
+import { dateSystem1904 } from "./rules/dateSystem1904";
 import { dateTwoReadings } from "./rules/dateTwoReadings";
+import { dateUndecided } from "./rules/dateUndecided";
+import { dueMissing } from "./rules/dueMissing";
+import { dueOnClosedDay } from "./rules/dueOnClosedDay";
+import { durationAsTime } from "./rules/durationAsTime";
+import { durationNotRead } from "./rules/durationNotRead";
+import { formulaError } from "./rules/formulaError";
+import { lateNotBack } from "./rules/lateNotBack";
+import { lenderCellNotRead } from "./rules/lenderCellNotRead";
+import { lenderLikelyMisspelt } from "./rules/lenderLikelyMisspelt";
+import { lenderListedTwice } from "./rules/lenderListedTwice";
+import { lenderMissing } from "./rules/lenderMissing";
+import { lenderNotListed } from "./rules/lenderNotListed";
+import { lenderWrittenTwoWays } from "./rules/lenderWrittenTwoWays";
+import { lookMinutesMissing } from "./rules/lookMinutesMissing";
+import { lookNotListed } from "./rules/lookNotListed";
+import { lookNumberTwice } from "./rules/lookNumberTwice";
+import { lookOrderImpossible } from "./rules/lookOrderImpossible";
+import { lookPieceNotThere } from "./rules/lookPieceNotThere";
+import { lookTalentDisagrees } from "./rules/lookTalentDisagrees";
+import { lookWithoutPieces } from "./rules/lookWithoutPieces";
+import { lookWithoutShoes } from "./rules/lookWithoutShoes";
+import { minutesOutOfOrder } from "./rules/minutesOutOfOrder";
+import { numberNegative } from "./rules/numberNegative";
+import { pieceInTwoLooks } from "./rules/pieceInTwoLooks";
+import { pieceNumberTwice } from "./rules/pieceNumberTwice";
+import { quantityBackMissing } from "./rules/quantityBackMissing";
+import { quantityBackNoDay } from "./rules/quantityBackNoDay";
+import { quantityBackTooMany } from "./rules/quantityBackTooMany";
+import { quantityBackZero } from "./rules/quantityBackZero";
+import { quantityNotRead } from "./rules/quantityNotRead";
+import { refundTooLarge } from "./rules/refundTooLarge";
+import { settledAndBack } from "./rules/settledAndBack";
+import { straySpaces } from "./rules/straySpaces";
+import { termsNotRead } from "./rules/termsNotRead";
+import { valueAsText } from "./rules/valueAsText";
+import { valueMissing } from "./rules/valueMissing";
+import { valueNotRead } from "./rules/valueNotRead";
+import { weightNotRead } from "./rules/weightNotRead";
+import { weightUnlikely } from "./rules/weightUnlikely";
 
 /** Every rule of the sheet check, in the order in which the documentation lists them. */
-export const allRules: readonly Rule[] = [dateAsText, dateTwoReadings];
+export const allRules: readonly Rule[] = [
+  dateAsText,
+  dateTwoReadings,
+  dateNotRead,
+  dateUndecided,
+  dateFarOff,
+  datesOutOfOrder,
+  backInFuture,
+  dateSystem1904,
+  lateNotBack,
+  dueMissing,
+  dueOnClosedDay,
+  termsNotRead,
+  quantityNotRead,
+  quantityBackTooMany,
+  quantityBackZero,
+  quantityBackNoDay,
+  quantityBackMissing,
+  settledAndBack,
+  pieceNumberTwice,
+  lenderMissing,
+  lenderNotListed,
+  lenderLikelyMisspelt,
+  lenderWrittenTwoWays,
+  lenderListedTwice,
+  lenderCellNotRead,
+  straySpaces,
+  valueMissing,
+  valueAsText,
+  valueNotRead,
+  numberNegative,
+  currencyDisagrees,
+  currencyMissing,
+  currencyMisspelt,
+  refundTooLarge,
+  weightNotRead,
+  weightUnlikely,
+  lookNotListed,
+  lookWithoutPieces,
+  lookPieceNotThere,
+  pieceInTwoLooks,
+  lookTalentDisagrees,
+  lookWithoutShoes,
+  lookNumberTwice,
+  lookOrderImpossible,
+  lookMinutesMissing,
+  minutesOutOfOrder,
+  durationAsTime,
+  durationNotRead,
+  formulaError,
+];

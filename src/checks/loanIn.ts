@@ -4,6 +4,7 @@ import { readSettled } from "../sheet/readSettled";
 import type { CheckedRow } from "./checkedRow";
 import { cellIn } from "./cellIn";
 import { dayIn } from "./dayIn";
+import { holdsSomething } from "./holdsSomething";
 
 /** How a piece stands on the day of the check. */
 export interface Loan {
@@ -29,11 +30,6 @@ export function loanIn(row: CheckedRow, asOf: number): Loan | null {
   const quantity = amountIn(row, "quantity") || 1;
   const held = quantityHeld({ out, back, settled, quantity, quantityBack: amountIn(row, "quantityBack") }, asOf);
   return { out, back, isSettled: settled === true, quantity, held: typeof held === "number" ? held : 0 };
-}
-
-function holdsSomething(row: CheckedRow, field: string): boolean {
-  const cell = cellIn(row, field);
-  return cell !== null && cell !== 0;
 }
 
 function amountIn(row: CheckedRow, field: string): number | null {

@@ -1,10 +1,11 @@
 import type { CheckedRow } from "./checkedRow";
 
-/** A look as listed in a looks table. */
+/** A look as the looks tables list it. */
 export interface ListedLook {
   readonly name: string;
-  readonly row: CheckedRow;
+  /** In the order of the sheet; several where each day numbers its looks anew. Never empty. */
+  readonly rows: readonly CheckedRow[];
 }
 
-/** The listed looks by their key; the first row stands where a look is listed twice. */
+/** The listed looks by their key. */
 export type LookBook = ReadonlyMap<string, ListedLook>;

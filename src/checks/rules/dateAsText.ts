@@ -1,6 +1,6 @@
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
+import { dateFields } from "../../sheet/dateFields";
 import { cellIn } from "../cellIn";
-import { dayFields } from "../dayFields";
 import { defineRule } from "../defineRule";
 import { formulaIn } from "../formulaIn";
 import { replaceCell } from "../replaceCell";
@@ -14,7 +14,7 @@ export const dateAsText = defineRule({
   fixable: true,
   scope: "cell",
   tables: ["pieces", "requests", "looks", "day", "receipts", "stops"],
-  fields: dayFields,
+  fields: dateFields,
   messages: {
     typed: '"{{given}}" is text, not a date. Make it the date {{iso}}.',
     fromFormula: 'The formula gives "{{given}}" as text, not as a date. Let it give the date {{iso}} itself.',

@@ -1,6 +1,6 @@
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
+import { dateFields } from "../../sheet/dateFields";
 import { cellIn } from "../cellIn";
-import { dayFields } from "../dayFields";
 import { defineRule } from "../defineRule";
 import { formulaIn } from "../formulaIn";
 import { replaceCell } from "../replaceCell";
@@ -14,7 +14,7 @@ export const dateTwoReadings = defineRule({
   fixable: false,
   scope: "cell",
   tables: ["pieces", "requests", "looks", "day", "receipts", "stops"],
-  fields: dayFields,
+  fields: dateFields,
   messages: {
     twoDays: '"{{given}}" could be {{first}} or {{second}}. Choose which.',
   },

@@ -1,0 +1,58 @@
+import { isOpenDay } from "../../domain/dates/isOpenDay";
+import { isoFromSerial } from "../../domain/dates/isoFromSerial";
+import { openDayOnOrAfter } from "../../domain/dates/openDayOnOrAfter";
+import { openDayOnOrBefore } from "../../domain/dates/openDayOnOrBefore";
+import { weekdayFromSerial } from "../../domain/dates/weekdayFromSerial";
+import { dayIn } from "../dayIn";
+import { defineRule } from "../defineRule";
+import { holdsSomething } from "../holdsSomething";
+import { isFarOff } from "../isFarOff";
+import { isTyped } from "../isTyped";
+import { lenderCalendar } from "../lenderCalendar";
+import { loanIn } from "../loanIn";
+import { replaceCell } from "../replaceCell";
+import { textIn } from "../textIn";
+
+const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
+
+/** Only days still to come: once a piece is late, or back, the door's opening days no longer matter. */
+export const dueOnClosedDay = defineRule({
+  id: "dueOnClosedDay",
+  about: "A due day on which the lender is closed.",
+  why: "Nobody takes the piece in on that day, and the day after it is late.",
+  severity: "warning",
+  fixable: false,
+  scope: "row",
+  tables: ["pieces"],
+  uses: ["lenders"],
+  needs: ["due", "lender"],
+  messages: {
+    closed: "{{due}} is a {{weekday}}, when {{lender}} is closed. Bring it back on {{before}}, or agree {{after}}.",
+    onlyAfter: "{{due}} is a {{weekday}}, when {{lender}} is closed. Agree {{after}} with the lender.",
+  },
+  check(row, report, facts) {
+    const field = holdsSomething(row, "extendedTo") ? "extendedTo" : "due";
+    const due = dayIn(row, field);
+    const lender = textIn(row, "lender");
+    if (due === null || lender === null || due < facts.asOf || isFarOff(due, facts.asOf)) return;
+    const loan = loanIn(row, facts.asOf);
+    if (loan === null || loan.isSettled || (loan.back !== null && loan.held === 0)) return;
+    if (loan.out !== null && due < loan.out) return;
+    const calendar = lenderCalendar(lender, facts.lenders());
+    if (calendar === null || isOpenDay(due, calendar)) return;
+    const before = openDayOnOrBefore(due, calendar);
+    const after = openDayOnOrAfter(due, calendar);
+    if (before === null || after === null) return;
+    const data = { due: isoFromSerial(due), weekday: WEEKDAYS[weekdayFromSerial(due)] ?? "", lender, after: isoFromSerial(after) };
+    const isBeforeTooEarly = before < facts.asOf || (loan.out !== null && before <= loan.out);
+    const days = isBeforeTooEarly ? [after] : [before, after];
+    const suggestions = !isTyped(row, field)
+      ? []
+      : days.map((day) => ({
+          label: `Make it ${WEEKDAYS[weekdayFromSerial(day)] ?? ""} ${isoFromSerial(day)}`,
+          edits: [replaceCell(row, field, day, "yyyy-mm-dd")],
+        }));
+    if (isBeforeTooEarly) return report({ row, field, messageId: "onlyAfter", data, suggestions });
+    report({ row, field, messageId: "closed", data: { ...data, before: isoFromSerial(before) }, suggestions });
+  },
+});

@@ -1,0 +1,39 @@
+import { lookKey } from "../../sheet/lookKey";
+import { cellIn } from "../cellIn";
+import { defineRule } from "../defineRule";
+import { looksOf } from "../looksOf";
+import { textIn } from "../textIn";
+
+/** Reported once at least half of the looks have pieces: before that the looks are still being made up. */
+export const lookWithoutPieces = defineRule({
+  id: "lookWithoutPieces",
+  about: "A look that no piece names, when most others have theirs.",
+  why: "The look is called and there is nothing on the rail for it.",
+  severity: "warning",
+  fixable: false,
+  scope: "workbook",
+  tables: ["pieces", "looks"],
+  messages: {
+    empty: "No piece names look {{look}}. Give its pieces this look, or take the look out.",
+  },
+  check(workbook, report, facts) {
+    const named = new Set<string>();
+    for (const table of workbook.tables) {
+      if (table.kind !== "pieces" || table.columnOf["look"] === undefined) continue;
+      for (const row of table.dataRows) for (const { key } of looksOf({ table, row }, facts)) named.add(key);
+    }
+    const listed = [...(facts.looks()?.keys() ?? [])];
+    if (listed.filter((key) => named.has(key)).length * 2 < listed.length) return;
+    for (const table of workbook.tables) {
+      if (table.kind !== "looks" || table.columnOf["look"] === undefined) continue;
+      for (const index of table.dataRows) {
+        const row = { table, row: index };
+        const look = textIn(row, "look");
+        const key = look === null ? "" : lookKey(look);
+        // A Pieces column of the looks' own says what is worn.
+        if (look === null || key === "" || named.has(key) || cellIn(row, "pieces") !== null) continue;
+        report({ row, field: "look", messageId: "empty", data: { look } });
+      }
+    }
+  },
+});

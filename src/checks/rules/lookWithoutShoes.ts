@@ -1,0 +1,55 @@
+import { lookKey } from "../../sheet/lookKey";
+import { readKind } from "../../sheet/readKind";
+import { defineRule } from "../defineRule";
+import { looksOf } from "../looksOf";
+import { textIn } from "../textIn";
+
+const ON_FEET = new Set<string>(["shoes", "boots"]);
+/** Fewer pieces may be a look that is still being made up. */
+const LEAST_PIECES = 2;
+
+/** Only where most looks have shoes: a beauty story, or shoes that are not borrowed, have none to miss. */
+export const lookWithoutShoes = defineRule({
+  id: "lookWithoutShoes",
+  about: "A look with pieces but no shoes, when most others have theirs.",
+  why: "Shoes are what is left behind, and nobody shoots barefoot unless it is meant.",
+  severity: "note",
+  fixable: false,
+  scope: "workbook",
+  tables: ["pieces", "looks"],
+  messages: {
+    noShoes: "Look {{look}} has {{count}} pieces and no shoes. Add a pair, unless none is meant.",
+  },
+  check(workbook, report, facts) {
+    const pieces = new Map<string, { count: number; hasShoes: boolean; isAllKnown: boolean }>();
+    for (const table of workbook.tables) {
+      if (table.kind !== "pieces" || table.columnOf["look"] === undefined) continue;
+      for (const index of table.dataRows) {
+        const row = { table, row: index };
+        const named = looksOf(row, facts);
+        if (named.length === 0) continue;
+        const kind = readKind(textIn(row, "kind") ?? textIn(row, "description") ?? "");
+        for (const { key } of named) {
+          const look = pieces.get(key) ?? { count: 0, hasShoes: false, isAllKnown: true };
+          look.count++;
+          look.hasShoes ||= kind !== null && ON_FEET.has(kind);
+          look.isAllKnown &&= kind !== null;
+          pieces.set(key, look);
+        }
+      }
+    }
+    const made = [...pieces.values()].filter(({ count }) => count >= LEAST_PIECES);
+    if (made.filter(({ hasShoes }) => hasShoes).length * 2 <= made.length) return;
+    for (const table of workbook.tables) {
+      if (table.kind !== "looks" || table.columnOf["look"] === undefined) continue;
+      for (const index of table.dataRows) {
+        const row = { table, row: index };
+        const look = textIn(row, "look");
+        const found = look === null ? undefined : pieces.get(lookKey(look));
+        // A kind that is not known may be a word for shoes.
+        if (look === null || found === undefined || found.hasShoes || !found.isAllKnown || found.count < LEAST_PIECES) continue;
+        report({ row, field: "look", messageId: "noShoes", data: { look, count: found.count } });
+      }
+    }
+  },
+});
