@@ -114,3 +114,32 @@ test("with a meal, one dresser more can end the day later, since the meal then f
   expect(scheduledDay(two, [0, 1, 2]).endSeconds).toBe(37500);
   expect(everyMinuteTried(two, [0, 1, 2]).untilSeconds[8]).toBe(37500);
 });
+
+test("what was shot stays where it was, was ready by then, and no step spans the meal", () => {
+  const shotAts = fc.array(fc.option(fc.integer({ min: 530, max: 700 })), { minLength: 6, maxLength: 6 });
+  fc.assert(
+    fc.property(smallDay, shotAts, (given, minutes) => {
+      const looks = given.looks.map((look, index) => ({
+        ...look,
+        after: [],
+        shotAtSeconds: minutes[index] === null ? null : minutes[index]! * 60,
+      }));
+      const work = { ...given, looks };
+      const shotAt = (index: number): number => looks[index]!.shotAtSeconds ?? Infinity;
+      const order = rowOrder(work).sort((a, b) => (shotAt(a) === shotAt(b) ? a - b : shotAt(a) < shotAt(b) ? -1 : 1));
+      const day = scheduledDay(work, order);
+      looks.forEach((look, index) => {
+        const [, , shot] = [0, 1, 2].map((step) => day.fromSeconds[index * STEPS_A_LOOK + step]!);
+        if (look.shotAtSeconds !== null) expect(shot).toBe(look.shotAtSeconds);
+        for (const step of [0, 1]) expect(day.untilSeconds[index * STEPS_A_LOOK + step]).toBeLessThanOrEqual(shot!);
+      });
+      const shots = order.map((index) => day.fromSeconds[index * STEPS_A_LOOK + 2]!);
+      expect(shots).toEqual([...shots].sort((a, b) => a - b));
+      const all = [0, 1, 2].flatMap((step) => stepsOf(day, step));
+      const meal = day.meal;
+      if (meal !== null)
+        expect(all.filter((it) => it.from < meal.untilSeconds && it.until > meal.fromSeconds)).toEqual([]);
+    }),
+    { numRuns: 500 },
+  );
+});
