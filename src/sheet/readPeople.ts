@@ -13,6 +13,9 @@ import { readScalar } from "./readScalar";
 type Field = Exclude<keyof typeof peopleLabels, "source">;
 
 const FIELDS: readonly Field[] = ["dressers", "chairs", "cameras", "mealAfterHours", "mealMinutes", "crossingMinutes"];
+const FIELD_OF: ReadonlyMap<string, Field> = new Map(
+  FIELDS.flatMap((field) => peopleLabels[field].split("|").map((label) => [nameKey(label), field] as const)),
+);
 const LABELS_EXPECTED = '"dressers", "chairs", "cameras", "meal after hours", "meal minutes" or "crossing minutes"';
 
 /**
@@ -33,7 +36,7 @@ export function readPeople(cells: readonly (readonly unknown[])[] | null): Outco
     // A blank cell reaches some hosts as 0.
     if (!label.value && !howMany.value) continue;
     const shown = showGiven(label.value ?? "");
-    const field = FIELDS.find((each) => peopleLabels[each].split("|").some((word) => nameKey(word) === nameKey(shown)));
+    const field = FIELD_OF.get(nameKey(shown));
     if (field === undefined) {
       const isHeadings = row === 0 && typeof howMany.value === "string" && !/\d/.test(howMany.value);
       if (isHeadings) continue;
