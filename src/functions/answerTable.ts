@@ -7,5 +7,11 @@ import { toHostError } from "./toHostError";
 export function answerTable(outcome: Outcome<ResultTable>): unknown[][] {
   if (!outcome.ok) throw toHostError(outcome.problem);
   const { headings, formats, rows } = outcome.value;
-  return [[...headings], ...rows.map((row) => row.map((cell, column) => toHostCell(cell, formats[column])))];
+  const shown: unknown[][] = [[...headings]];
+  for (const row of rows) {
+    const cells: unknown[] = [];
+    for (let column = 0; column < row.length; column++) cells.push(toHostCell(row[column]!, formats[column]));
+    shown.push(cells);
+  }
+  return shown;
 }

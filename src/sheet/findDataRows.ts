@@ -22,6 +22,7 @@ export function findDataRows(
   const others = headings.map((_, column) => column).filter((column) => !known.includes(column));
   // The names of a row stand first in the vocabulary, so most rows are settled by one cell.
   const columns = [...known, ...others];
+  const trimmed = headings.map((heading) => heading.trim());
   const found: number[] = [];
   for (let row = headingRow + 1; row < cells.length; row += 1) {
     const held = cells[row]!;
@@ -29,8 +30,8 @@ export function findDataRows(
     while (at < columns.length && !isFilledCell(held[columns[at]!])) at += 1;
     if (at === columns.length) continue;
     const first = held[columns[at]!];
-    if (typeof first === "string") {
-      if (first.trim() === headings[columns[at]!]!.trim() && repeatsHeadings(held, headings)) continue;
+    if (typeof first === "string" && !isSurelyData(first, trimmed[columns[at]!]!)) {
+      if (first.trim() === trimmed[columns[at]!] && repeatsHeadings(held, headings)) continue;
       if (first.length <= 40 && MAY_SAY_TOTAL.test(first) && isTotalsRow(held, kind, columnOf) === "says so") continue;
     }
     found.push(row);
@@ -43,6 +44,17 @@ export function findDataRows(
     found.pop();
   }
   return found;
+}
+
+/** Whether by its first character alone a text is neither the heading nor a word of MAY_SAY_TOTAL: quicker than comparing all. */
+function isSurelyData(text: string, heading: string): boolean {
+  const code = text.charCodeAt(0);
+  if (code === heading.charCodeAt(0)) return false;
+  const isDigit = code >= 0x30 && code <= 0x39;
+  const letter = code | 0x20;
+  return (
+    isDigit || (code >= 0x41 && letter >= 0x61 && letter <= 0x7a && !"gstzi".includes(String.fromCharCode(letter)))
+  );
 }
 
 function repeatsHeadings(row: readonly unknown[], headings: readonly string[]): boolean {

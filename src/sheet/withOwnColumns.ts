@@ -34,20 +34,17 @@ export function withOwnColumns(table: Table, picked: readonly PickedRow[], added
     formats.push(field !== undefined && dateFields[table.kind]?.includes(field) ? "date" : "as is");
     zeroIsBlank.push(field !== undefined && !meaningfulZeroFields.has(field));
   }
+  const ownCount = end - first;
   const rows = picked.map(({ row, added: last }) => {
     const cells = table.cells[row]!;
-    const result = new Array<ResultCell>(end - first + last.length);
-    for (let column = first; column < end; column++) {
-      const raw = cells[column];
-      const place = column - first;
-      result[place] =
-        typeof raw === "string"
-          ? raw || null
-          : raw === 0 && zeroIsBlank[place]
-            ? null
-            : ownCell(raw, table, row, column);
+    const result: ResultCell[] = [];
+    for (let place = 0; place < ownCount; place++) {
+      const raw = cells[first + place];
+      if (typeof raw === "number") result.push(raw === 0 && zeroIsBlank[place] ? null : raw);
+      else if (typeof raw === "string") result.push(raw === "" ? null : raw);
+      else result.push(raw === null ? null : ownCell(raw, table, row, first + place, zeroIsBlank[place]!));
     }
-    for (let place = 0; place < last.length; place++) result[end - first + place] = last[place]!;
+    for (const cell of last) result.push(cell);
     return result;
   });
   return {
@@ -57,8 +54,9 @@ export function withOwnColumns(table: Table, picked: readonly PickedRow[], added
   };
 }
 
-function ownCell(raw: unknown, table: Table, row: number, column: number): ResultCell {
+function ownCell(raw: unknown, table: Table, row: number, column: number, zeroIsBlank: boolean): ResultCell {
   const cell = readCell(raw);
+  if (cell === 0 && zeroIsBlank) return null;
   if (cell === null || typeof cell !== "object") return cell;
   const outcome = fail("error-in-cell", {
     argument: `${table.headings[column] ?? ""}, row ${row + 1}`,

@@ -1,7 +1,7 @@
 import { isProblem } from "../../src/domain/isProblem";
 import { sayProblem } from "../../src/domain/wording";
 import { readPieces } from "../../src/sheet/readPieces";
-import type { PieceField } from "../../src/sheet/readPieces";
+import type { PieceRow } from "../../src/domain/loans/pieceRow";
 import type { Table } from "../../src/sheet/table";
 
 /** A table read already: the first row holds the field of each column, which stands as its heading too. */
@@ -16,8 +16,8 @@ function tableOf(fields: readonly string[], ...rows: readonly (readonly unknown[
   } as Table;
 }
 
-function only(field: PieceField, raw: unknown): unknown {
-  const value = readPieces(tableOf([field], [raw]), [field]).at(0)[field];
+function only(field: keyof PieceRow, raw: unknown): unknown {
+  const value = readPieces(tableOf([field], [raw])).at(0)[field];
   return isProblem(value) ? sayProblem(value) : value;
 }
 
@@ -71,7 +71,7 @@ test.each([
 
 describe("the currency of a row", () => {
   const currencies = (fields: readonly string[], ...rows: readonly (readonly unknown[])[]): unknown => {
-    const pieces = readPieces(tableOf(fields, ...rows), ["value", "totalValue"]);
+    const pieces = readPieces(tableOf(fields, ...rows));
     return { hasCurrencies: pieces.hasCurrencies, read: rows.map((_, index) => pieces.at(index).currency) };
   };
 
@@ -95,14 +95,14 @@ describe("the currency of a row", () => {
       ...tableOf(["value"], [5], ["€5"], ["£5"]),
       hintOf: { value: { currency: "GBP", unit: null } },
     };
-    const pieces = readPieces(table, ["value"]);
+    const pieces = readPieces(table);
     expect([pieces.hasCurrencies, pieces.at(0).currency, pieces.at(1).currency, pieces.at(2).currency]).toEqual([
       true,
       "GBP",
       "EUR",
       "GBP",
     ]);
-    const inPounds = readPieces({ ...table, dataRows: [1, 3] }, ["value"]);
+    const inPounds = readPieces({ ...table, dataRows: [1, 3] });
     expect([inPounds.hasCurrencies, inPounds.at(0).currency]).toEqual([false, "GBP"]);
   });
 
@@ -111,7 +111,7 @@ describe("the currency of a row", () => {
   });
 
   test("and an amount that says another is a problem, but a bare $ contradicts no dollar", () => {
-    const pieces = readPieces(tableOf(["value", "currency"], ["£5", "EUR"], ["$5", "CAD"]), ["value"]);
+    const pieces = readPieces(tableOf(["value", "currency"], ["£5", "EUR"], ["$5", "CAD"]));
     const value = pieces.at(0).value;
     expect(isProblem(value) && sayProblem(value)).toBe(
       'value, row 2: "£5" cannot be used; give an amount in EUR, the currency of its row.',
@@ -120,7 +120,7 @@ describe("the currency of a row", () => {
   });
 });
 
-test("reads no column but those of the fields asked for", () => {
+test("reads no cell but those of the fields asked for", () => {
   const read = new Set<number>();
   const fields = ["piece", "lender", "value", "out", "note", "condition"];
   const row = new Proxy(["Silk slip", "Orla", 5, 46083, "x", "y"], {
@@ -129,13 +129,14 @@ test("reads no column but those of the fields asked for", () => {
       return Reflect.get(target, column) as unknown;
     },
   });
-  readPieces(tableOf(fields, row), ["lender", "out"]).at(0);
+  const piece = readPieces(tableOf(fields, row)).at(0);
+  expect([piece.lender, piece.out]).toEqual(["Orla", 46083]);
   expect([...read].sort()).toEqual([1, 3]);
 });
 
-test("a field not asked for is null, and the row keeps its place in the range", () => {
+test("a field whose column the sheet lacks is null, and the row keeps its place in the range", () => {
   const table: Table = { ...tableOf(["lender", "out"], ["Orla", 46083], ["Ada", 46084]), dataRows: [2] };
-  const pieces = readPieces(table, ["lender"]);
+  const pieces = readPieces(table);
   expect(pieces.count).toBe(1);
-  expect(pieces.at(0)).toMatchObject({ row: 2, lender: "Ada", out: null });
+  expect(pieces.at(0)).toMatchObject({ row: 2, lender: "Ada", back: null });
 });

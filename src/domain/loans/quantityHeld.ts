@@ -15,8 +15,11 @@ export function quantityHeld(
   day: number,
   countBackDay = false,
 ): number | Problem {
-  const { out, back, settled } = piece;
-  if (settled === true || out === null || (typeof out === "number" && out > day)) return 0;
+  const out = piece.out;
+  if (out === null || (typeof out === "number" && out > day)) return 0;
+  const settled = piece.settled;
+  if (settled === true) return 0;
+  const back = piece.back;
   const isBack = typeof back === "number" && (countBackDay ? back < day : back <= day);
   const quantityBack = isBack ? piece.quantityBack || null : 0;
   if (quantityBack === null) return 0;

@@ -41,17 +41,7 @@ export function laterows(rows: any[][], asOf: any, columns?: any): any[][] {
     columns,
   });
   if (!table.ok) return answerTable(table);
-  const pieces = readPieces(table.value, [
-    "out",
-    "due",
-    "extendedTo",
-    "back",
-    "settled",
-    "quantity",
-    "quantityBack",
-    "value",
-    "totalValue",
-  ]);
+  const pieces = readPieces(table.value);
   const picked = lateRows(pieces, day.value).map(({ row, daysLate }) => ({ row, added: [daysLate] }));
   return answerTable(succeed(withOwnColumns(table.value, picked, [{ heading: "Days late", format: "as is" }])));
 }

@@ -36,17 +36,6 @@ export function lendertotals(rows: any[][], asOf: any, columns?: any): any[][] {
   const uses = ["extendedTo", "settled", "quantity", "quantityBack", "currency"];
   const table = readTable({ cells: rangeArgument(rows), kind: "pieces", needs, uses, columns });
   if (!table.ok) return answerTable(table);
-  const pieces = readPieces(table.value, [
-    "lender",
-    "value",
-    "totalValue",
-    "out",
-    "due",
-    "extendedTo",
-    "back",
-    "settled",
-    "quantity",
-    "quantityBack",
-  ]);
+  const pieces = readPieces(table.value);
   return answerTable(succeed(lenderTotalsTable(lenderTotals(pieces, day.value, nameKey), pieces.hasCurrencies)));
 }

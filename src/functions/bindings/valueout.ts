@@ -44,6 +44,6 @@ export function valueout(rows: any[][], onDate: any, columns?: any, countBackDay
     columns,
   });
   if (!table.ok) return answer(table);
-  const pieces = readPieces(table.value, ["value", "totalValue", "out", "back", "settled", "quantity", "quantityBack"]);
+  const pieces = readPieces(table.value);
   return answer(valueOut(pieces, day.value, backDay.value ?? false), "money");
 }

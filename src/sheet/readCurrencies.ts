@@ -1,0 +1,48 @@
+import type { FieldValue } from "../domain/fieldValue";
+import { currencyFromText } from "./currencyFromText";
+import { readMoney } from "./readMoney";
+import type { RowCurrencies } from "./rowCurrencies";
+import { signedCurrencies } from "./signedCurrencies";
+import type { Table } from "./table";
+import { textAt } from "./textAt";
+
+/**
+ * The currencies of a pieces table, by its Currency column; without one, by the signs of its amounts and of their headings.
+ *
+ * One sign, on however few amounts, is then the currency of all. Amounts are looked through for signs only when a
+ * currency is asked for. A currency that is no known code, sign or name is kept as typed, in capitals.
+ */
+export function readCurrencies(table: Table): RowCurrencies {
+  const { columnOf, hintOf } = table;
+  const currencyColumn = columnOf["currency"] ?? -1;
+  const moneyColumns = [columnOf["value"], columnOf["totalValue"]].filter((column) => column !== undefined);
+  const ofHeading = hintOf?.["value"]?.currency ?? hintOf?.["totalValue"]?.currency ?? null;
+  const codeOf = new Map<string, string>();
+
+  let foundSigns: ReadonlySet<string> | null = null;
+  const signs = (): ReadonlySet<string> => {
+    foundSigns ??= new Set([...(ofHeading === null ? [] : [ofHeading]), ...signedCurrencies(table, moneyColumns)]);
+    return foundSigns;
+  };
+  const signIn = (row: number): string | null => {
+    for (const column of moneyColumns) {
+      const raw = table.cells[row]![column];
+      if (typeof raw !== "string") continue;
+      const money = readMoney(raw, "");
+      if (money.ok && money.value !== null && money.value.currency !== null) return money.value.currency;
+    }
+    return null;
+  };
+  const at = (row: number): FieldValue<string> => {
+    if (currencyColumn < 0) {
+      if (signs().size === 0) return null;
+      return signs().size === 1 ? [...signs()][0]! : (signIn(row) ?? ofHeading);
+    }
+    const named = textAt(table, row, currencyColumn);
+    if (typeof named !== "string") return named ?? signIn(row) ?? ofHeading;
+    let code = codeOf.get(named);
+    if (code === undefined) codeOf.set(named, (code = currencyFromText(named) ?? named.toUpperCase()));
+    return code;
+  };
+  return { hasCurrencies: () => currencyColumn >= 0 || signs().size > 1, at };
+}
