@@ -1,4 +1,4 @@
-import headings from "../../shared/headings.json";
+import { common, kinds } from "../../shared/headings.json";
 import { headingWords } from "./headingWords";
 import type { TableKind } from "./tableKind";
 
@@ -18,7 +18,7 @@ export interface KindVocabulary {
   readonly sorted: ReadonlyMap<string, readonly FieldReading[]>;
 }
 
-const COMMON: Readonly<Record<string, string>> = headings.common;
+const COMMON: Readonly<Record<string, string>> = common;
 
 function vocabularyOf(fields: Readonly<Record<string, string>>): KindVocabulary {
   const canonical = new Map<string, string>();
@@ -51,7 +51,7 @@ function addReading(map: Map<string, FieldReading[]>, key: string, reading: Fiel
 }
 
 const KINDS = Object.fromEntries(
-  Object.entries(headings.kinds).map(([kind, fields]) => [kind, vocabularyOf(fields)]),
+  Object.entries(kinds).map(([kind, fields]) => [kind, vocabularyOf(fields)]),
 ) as Readonly<Record<TableKind, KindVocabulary>>;
 
 /** What the headings of a kind of table can mean, from shared/headings.json. */

@@ -1,3 +1,4 @@
+import { asides } from "../../shared/headings.json";
 import { currencyFromText } from "./currencyFromText";
 import { gramsPerUnit } from "./gramsPerUnit";
 import { headingVocabulary, type FieldReading } from "./headingVocabulary";
@@ -20,7 +21,7 @@ export interface HeadingMeaning {
 const NO_HINT: ColumnHint = { currency: null, unit: null };
 const BRACKETS = /[([{]([^)\]}]*)[)\]}]/g;
 // Words in brackets that only say how to fill the column.
-const ASIDES = /^(in|per|each|piece|optional|if|any|yes|y|dd|mm|yy|yyyy|jj|aaaa|tt|am|pm|hh|approx)$/;
+const HOW_TO_FILL = /^(in|per|each|piece|optional|if|any|yes|y|dd|mm|yy|yyyy|jj|aaaa|tt|am|pm|hh|approx)$/;
 
 /**
  * The meaning of a heading in a kind of table, or null when it has none there.
@@ -31,15 +32,15 @@ const ASIDES = /^(in|per|each|piece|optional|if|any|yes|y|dd|mm|yy|yyyy|jj|aaaa|
 export function readHeading(kind: TableKind, heading: string): HeadingMeaning | null {
   const whole = readWords(kind, headingWords(heading));
   if (whole !== null) return { readings: whole, hint: NO_HINT };
-  const asides: string[] = [];
+  const inBrackets: string[] = [];
   const outside = heading.replace(BRACKETS, (_, inside: string) => {
-    asides.push(...inside.split(/[\s/.-]+/).filter((word) => word !== ""));
+    inBrackets.push(...inside.split(/[\s/.-]+/).filter((word) => word !== ""));
     return " ";
   });
-  if (!asides.every((word) => isUnit(word) || ASIDES.test(word.toLowerCase()))) return null;
+  if (!inBrackets.every((word) => isUnit(word) || HOW_TO_FILL.test(word.toLowerCase()))) return null;
   const words = headingWords(outside);
-  const units = asides.filter(isUnit);
-  let readings = asides.length > 0 ? readWords(kind, words) : null;
+  const units = inBrackets.filter(isUnit);
+  let readings = inBrackets.length > 0 ? readWords(kind, words) : null;
   while (readings === null && words.length > 1) {
     const last = words.at(-1)!;
     if (isUnit(last)) units.push(words.pop()!);
@@ -51,7 +52,24 @@ export function readHeading(kind: TableKind, heading: string): HeadingMeaning | 
   return readings === null ? null : { readings, hint: hintFor(readings[0]!.field, units) };
 }
 
+/** The readings of a heading's words, and failing that of the same words without one that changes nothing in its field. */
 function readWords(kind: TableKind, words: readonly string[]): readonly FieldReading[] | null {
+  const whole = lookUp(kind, words);
+  if (whole !== null || words.length < 2) return whole;
+  for (const [aside, fields] of Object.entries(asides)) {
+    const others = words.filter((word) => word !== aside);
+    if (others.length === words.length || others.length === 0) continue;
+    const allowed = fields.split(" ");
+    const readings = readWords(kind, others)?.filter(({ field }) => allowed.includes(field)) ?? [];
+    // "Piece no" is plainer than "Piece", which can be its description.
+    if (readings.length === 1)
+      return [{ field: readings[0]!.field, givesWay: readings[0]!.givesWay && aside !== "no" }];
+    if (readings.length > 1) return readings;
+  }
+  return null;
+}
+
+function lookUp(kind: TableKind, words: readonly string[]): readonly FieldReading[] | null {
   const vocabulary = headingVocabulary(kind);
   return vocabulary.inOrder.get(words.join("")) ?? vocabulary.sorted.get([...words].sort().join(" ")) ?? null;
 }
