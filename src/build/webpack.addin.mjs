@@ -62,6 +62,8 @@ function shared(mode) {
     devtool: mode === "production" ? false : "source-map",
     resolve: { extensions: [".ts", ".tsx", ".mjs", ".js", ".json"] },
     module: {
+      // The tables of shared/ are imported by name, so that only what is used is bundled.
+      parser: { json: { namedExports: true } },
       rules: [
         {
           test: /\.tsx?$/,
@@ -123,6 +125,7 @@ export default (_, { mode = "production" } = {}) => [
     output: { path: fromTop("dist"), filename: "[name].js", chunkFilename: "[name].js", publicPath: "" },
     plugins: [plainFiles],
     optimization: {
+      splitChunks: false,
       // The pane is large and terser slow; a tenth in size is not worth most of a minute each build.
       minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify })],
     },

@@ -14,6 +14,7 @@ import { usedCells } from "./usedCells";
 export function readSheet(sheetId: string): Promise<Outcome<SheetSnapshot>> {
   return inExcel("read the sheet", async (context) => {
     const sheet = context.workbook.worksheets.getItem(sheetId);
+    // eslint-disable-next-line office-addins/load-object-before-read -- a navigation to another object, nothing is read
     const tables = sheet.tables;
     const [used] = await usedCells(context, [sheet], () => {
       sheet.load("id,name,visibility,protection/protected");

@@ -1,7 +1,8 @@
 import { functionOf, metadata } from "tackstitch:bindings";
 import "../../src/bench/main.css";
 import { startBench, type Bench } from "../../src/bench/startBench";
-import { sheetPortContract, type Probe } from "../sheet/sheetPortContract";
+import type { Probe } from "../sheet/contract/contractCase";
+import { sheetPortContract } from "../sheet/sheetPortContract";
 
 /** Runs one case of the contract by its number; the answer is null when it holds, else what did not. */
 type RunCase = (index: number) => Promise<string | null>;
@@ -29,7 +30,8 @@ function probeOf({ grid }: Bench): Probe {
     addSheet: async (name) => workbook().insertSheet(name).getSheetId(),
     deleteSheet: async (sheetId) => void workbook().deleteSheet(sheetId),
     formatOf: async (sheetId, row, column) => sheet(sheetId).getRange(row, column).getNumberFormat() || "General",
-    setFormat: async (sheetId, row, column, format) => void sheet(sheetId).getRange(row, column).setNumberFormat(format),
+    setFormat: async (sheetId, row, column, format) =>
+      void sheet(sheetId).getRange(row, column).setNumberFormat(format),
     hideSheet: async (sheetId) => void sheet(sheetId).hideSheet(),
     protectSheet: async (sheetId) => void (await sheet(sheetId).getWorksheetPermission().protect()),
     addTable: async (sheetId, name, row, column, rowCount, columnCount) => {

@@ -1,5 +1,6 @@
 import { createExcelPort } from "../../src/excel/excelPort";
-import { type Probe, sheetPortContract } from "../sheet/sheetPortContract";
+import type { Probe } from "../sheet/contract/contractCase";
+import { sheetPortContract } from "../sheet/sheetPortContract";
 import { createFakeWorkbook } from "./fakeWorkbook";
 import { installStrictExcel } from "./strictExcel";
 import { strictProbe } from "./strictProbe";

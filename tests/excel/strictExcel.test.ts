@@ -2,20 +2,21 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { excelMembers } from "./excelMembers";
 import { createFakeWorkbook } from "./fakeWorkbook";
-import { installStrictExcel, type StrictExcel } from "./strictExcel";
+import { installStrictExcel } from "./strictExcel";
 import { strictProbe } from "./strictProbe";
 
-let excel: StrictExcel;
-let sheetId: string;
-
-beforeEach(async () => {
+/** A host with ExcelApi 1.11 and one sheet; answers the sheet's id. */
+async function started(): Promise<string> {
   const workbook = createFakeWorkbook();
-  excel = installStrictExcel(workbook, "1.11");
-  sheetId = await strictProbe(workbook, excel).addSheet("One");
+  return strictProbe(workbook, installStrictExcel(workbook, "1.11")).addSheet("One");
+}
+
+afterEach(() => {
+  for (const name of ["Excel", "Office"]) Reflect.deleteProperty(globalThis, name);
 });
-afterEach(() => excel.uninstall());
 
 test("a property that was not loaded cannot be read", async () => {
+  const sheetId = await started();
   await expect(
     Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.getItem(sheetId).load("id");
@@ -26,18 +27,21 @@ test("a property that was not loaded cannot be read", async () => {
 });
 
 test("a property that was loaded but not synced cannot be read", async () => {
+  const sheetId = await started();
   await expect(
     Excel.run((context) => Promise.resolve(context.workbook.worksheets.getItem(sheetId).load("id").id)),
   ).rejects.toThrow("Worksheet.id is read before it was loaded and synced");
 });
 
 test("nothing can be used after its run", async () => {
+  const sheetId = await started();
   const sheet = await Excel.run((context) => Promise.resolve(context.workbook.worksheets.getItem(sheetId)));
   expect(() => sheet.load("name")).toThrow("after its run");
   expect(() => sheet.activate()).toThrow("after its run");
 });
 
 test("a member that Excel does not have is refused, also in a path to load", async () => {
+  await started();
   await expect(
     Excel.run((context) => Promise.resolve((context.workbook as unknown as { sheets: unknown }).sheets)),
   ).rejects.toThrow("Workbook has no sheets");
@@ -47,6 +51,7 @@ test("a member that Excel does not have is refused, also in a path to load", asy
 });
 
 test("a member of a newer requirement set is refused", async () => {
+  const sheetId = await started();
   await expect(
     Excel.run((context) =>
       Promise.resolve(context.workbook.worksheets.getItem(sheetId).getRangeByIndexes(0, 0, 1, 1).load("hasSpill")),
@@ -55,6 +60,7 @@ test("a member of a newer requirement set is refused", async () => {
 });
 
 test("a null object has no properties", async () => {
+  await started();
   await expect(
     Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.getItemOrNullObject("none").load("name");

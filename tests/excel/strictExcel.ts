@@ -1,14 +1,18 @@
 import { excelMembers } from "./excelMembers";
 import {
-  contentAt,
-  type FakeArea,
-  type FakeSheet,
-  type FakeWorkbook,
-  fillCell,
-  formatCell,
-  hostError,
-  shownCells,
-} from "./fakeWorkbook";
+  ITEM_KINDS,
+  type Model,
+  overlap,
+  PARTS,
+  partModel,
+  propertyOf,
+  type RangeModel,
+  rangeModel,
+  sheetById,
+  usedRange,
+} from "./excelModels";
+import { type FakeArea, type FakeSheet, type FakeWorkbook, fillCell, formatCell, hostError } from "./fakeWorkbook";
+import { tellEdit } from "./tellEdit";
 
 /** What the strict fake counts, and how it can be made to misbehave. */
 export interface StrictExcel {
@@ -23,7 +27,6 @@ export interface StrictExcel {
   uninstall(): void;
 }
 
-type Model = Record<string, unknown>;
 type Resolve = () => Model | null;
 
 interface Proxied {
@@ -341,108 +344,6 @@ export function installStrictExcel(workbook: FakeWorkbook, excelApi: string): St
     },
   });
   return control;
-}
-
-/** Raises the events of an edit: the edit itself and, where formulas stand on the sheet, their recalculation. */
-export function tellEdit(workbook: FakeWorkbook, sheet: FakeSheet, area: FakeArea): void {
-  const name = (row: number, column: number): string => `${String.fromCharCode(65 + column)}${row + 1}`;
-  const { rowIndex, columnIndex, rowCount, columnCount } = area;
-  const address = `${name(rowIndex, columnIndex)}:${name(rowIndex + rowCount - 1, columnIndex + columnCount - 1)}`;
-  workbook.tell({ name: "onChanged", worksheetId: sheet.id, address, changeType: "RangeEdited" });
-  if ([...sheet.cells.values()].some((content) => content.formula !== undefined)) {
-    workbook.tell({ name: "onCalculated", worksheetId: sheet.id, address: "", changeType: "" });
-  }
-}
-
-interface RangeModel extends FakeArea {
-  readonly sheet: FakeSheet;
-}
-
-const PARTS: Readonly<Record<string, string>> = {
-  "Workbook.worksheets": "WorksheetCollection",
-  "Workbook.tables": "TableCollection",
-  "Workbook.settings": "SettingCollection",
-  "Workbook.functions": "Functions",
-  "Worksheet.protection": "WorksheetProtection",
-  "Worksheet.tables": "TableCollection",
-  "Table.worksheet": "Worksheet",
-  "Range.worksheet": "Worksheet",
-  "RangeAreas.areas": "RangeCollection",
-};
-
-const ITEM_KINDS: Readonly<Record<string, string>> = {
-  WorksheetCollection: "Worksheet",
-  TableCollection: "Table",
-  RangeCollection: "Range",
-};
-
-function partModel(owner: Model, path: string): Model {
-  if (path === "Workbook.worksheets") return { items: () => (owner as unknown as FakeWorkbook).sheets };
-  if (path === "Workbook.tables")
-    return { items: () => (owner as unknown as FakeWorkbook).sheets.flatMap(tableModels) };
-  if (path === "Worksheet.tables") return { items: () => tableModels(owner as unknown as FakeSheet) };
-  if (path === "Table.worksheet" || path === "Range.worksheet") return owner.sheet as Model;
-  if (path === "RangeAreas.areas") return { items: () => owner.areas };
-  return owner;
-}
-
-function tableModels(sheet: FakeSheet): object[] {
-  return sheet.tables.map((table) => ({ ...table, sheet }));
-}
-
-function sheetById(workbook: FakeWorkbook, id: string): Model {
-  const sheet = workbook.sheets.find((each) => each.id === id);
-  if (sheet === undefined) throw hostError("ItemNotFound", "The requested resource doesn't exist");
-  return sheet as unknown as Model;
-}
-
-function rangeModel(sheet: Model, rowIndex: number, columnIndex: number, rowCount: number, columnCount: number): Model {
-  return { sheet, rowIndex, columnIndex, rowCount, columnCount };
-}
-
-function usedRange(sheet: FakeSheet): Model | null {
-  const places = [...shownCells(sheet).keys()].map((key) => key.split(",").map(Number));
-  if (places.length === 0) return null;
-  const rows = places.map(([row = 0]) => row);
-  const columns = places.map(([, column = 0]) => column);
-  const [top, left] = [Math.min(...rows), Math.min(...columns)];
-  return rangeModel(sheet as unknown as Model, top, left, Math.max(...rows) - top + 1, Math.max(...columns) - left + 1);
-}
-
-function overlap(one: FakeArea, other: FakeArea): boolean {
-  return (
-    one.rowIndex < other.rowIndex + other.rowCount &&
-    other.rowIndex < one.rowIndex + one.rowCount &&
-    one.columnIndex < other.columnIndex + other.columnCount &&
-    other.columnIndex < one.columnIndex + one.columnCount
-  );
-}
-
-function propertyOf(kind: string, model: Model, member: string, workbook: FakeWorkbook): unknown {
-  if (kind === "Workbook") return "Strict.xlsx";
-  if (kind === "WorksheetProtection") return model.isProtected;
-  if (kind !== "Range" || !["values", "valueTypes", "formulas", "numberFormat", "hasSpill"].includes(member)) {
-    return model[member];
-  }
-  const { sheet, rowIndex, columnIndex, rowCount, columnCount } = model as unknown as RangeModel;
-  if (!workbook.sheets.includes(sheet)) throw hostError("ItemNotFound", "The requested resource doesn't exist");
-  const shown = shownCells(sheet);
-  const each = <T>(of: (row: number, column: number) => T): T[][] =>
-    Array.from({ length: rowCount }, (_, r) =>
-      Array.from({ length: columnCount }, (_, c) => of(rowIndex + r, columnIndex + c)),
-    );
-  const at = (row: number, column: number) => shown.get(`${row},${column}`);
-  if (member === "values") return each((row, column) => at(row, column)?.value ?? "");
-  if (member === "formulas") return each((row, column) => at(row, column)?.formula ?? "");
-  if (member === "valueTypes") return each((row, column) => at(row, column)?.type ?? "Empty");
-  if (member === "numberFormat") return each((row, column) => contentAt(sheet, row, column).format);
-  const spills = each((row, column) => at(row, column)?.isSpilled === true || isSpillAnchor(shown, row, column)).flat();
-  return spills.every(Boolean) ? true : spills.some(Boolean) ? null : false;
-}
-
-function isSpillAnchor(shown: ReturnType<typeof shownCells>, row: number, column: number): boolean {
-  const here = shown.get(`${row},${column}`);
-  return typeof here?.formula === "string" && shown.get(`${row + 1},${column}`)?.isSpilled === true;
 }
 
 /** An object path is resolved once, when it is first used. */

@@ -1,6 +1,7 @@
-import type { Probe } from "../sheet/sheetPortContract";
+import type { Probe } from "../sheet/contract/contractCase";
 import { contentAt, type FakeSheet, type FakeWorkbook, fillCell, formatCell } from "./fakeWorkbook";
-import { type StrictExcel, tellEdit } from "./strictExcel";
+import type { StrictExcel } from "./strictExcel";
+import { tellEdit } from "./tellEdit";
 
 /** The user of the strict fake: acts on the workbook itself, not through Excel.run. */
 export function strictProbe(workbook: FakeWorkbook, excel: StrictExcel): Required<Probe> {

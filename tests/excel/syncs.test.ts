@@ -1,34 +1,32 @@
-import type { SheetPort } from "../../src/sheet/SheetPort";
 import { createExcelPort } from "../../src/excel/excelPort";
 import { sayProblem } from "../../src/domain/wording";
-import { createFakeWorkbook, type FakeWorkbook } from "./fakeWorkbook";
-import { installStrictExcel, type StrictExcel } from "./strictExcel";
+import { createFakeWorkbook } from "./fakeWorkbook";
+import { installStrictExcel } from "./strictExcel";
 import { strictProbe } from "./strictProbe";
 
-let workbook: FakeWorkbook;
-let excel: StrictExcel;
-let probe: ReturnType<typeof strictProbe>;
-let port: SheetPort;
-
-beforeEach(() => {
-  workbook = createFakeWorkbook();
-  excel = installStrictExcel(workbook, "1.20");
-  probe = strictProbe(workbook, excel);
-  port = createExcelPort();
-});
-afterEach(() => excel.uninstall());
-
-async function filledSheet(name: string, rowCount: number): Promise<string> {
-  const id = await probe.addSheet(name);
-  for (let row = 0; row < rowCount; row++) {
-    await probe.type(id, row, 0, row);
-    await probe.type(id, row, 1, `=A${row + 1}*2`);
+/** A host with ExcelApi 1.20, its user, and the port over it. */
+function started() {
+  const workbook = createFakeWorkbook();
+  const excel = installStrictExcel(workbook, "1.20");
+  const probe = strictProbe(workbook, excel);
+  async function filledSheet(name: string, rowCount: number): Promise<string> {
+    const id = await probe.addSheet(name);
+    for (let row = 0; row < rowCount; row++) {
+      await probe.type(id, row, 0, row);
+      await probe.type(id, row, 1, `=A${row + 1}*2`);
+    }
+    excel.syncs = 0;
+    return id;
   }
-  excel.syncs = 0;
-  return id;
+  return { workbook, excel, probe, port: createExcelPort(), filledSheet };
 }
 
+afterEach(() => {
+  for (const name of ["Excel", "Office"]) Reflect.deleteProperty(globalThis, name);
+});
+
 test("a sheet without tables is read in one sync, one with tables in two", async () => {
+  const { excel, probe, port, filledSheet } = started();
   const id = await filledSheet("Pieces", 3);
   await port.readSheet(id);
   expect(excel.syncs).toBe(1);
@@ -38,6 +36,7 @@ test("a sheet without tables is read in one sync, one with tables in two", async
 });
 
 test("a workbook of twelve sheets and a table is read in two syncs", async () => {
+  const { workbook, excel, probe, port, filledSheet } = started();
   for (let index = 0; index < 12; index++) await filledSheet(`Sheet ${index}`, 2);
   await probe.addTable(workbook.sheets[4]?.id ?? "", "Looks", 0, 0, 2, 2);
   const read = await port.readWorkbook();
@@ -46,6 +45,7 @@ test("a workbook of twelve sheets and a table is read in two syncs", async () =>
 });
 
 test("a step over two sheets is written in three syncs, of which one changes cells", async () => {
+  const { excel, port, filledSheet } = started();
   const [one, two] = [await filledSheet("One", 1), await filledSheet("Two", 1)];
   const at = (sheetId: string, row: number) => ({ at: { sheetId, row, column: 4 }, expected: null, value: row });
   const written = await port.write("Fill", [at(one, 0), at(two, 0), at(one, 5)]);
@@ -58,6 +58,7 @@ test("a step over two sheets is written in three syncs, of which one changes cel
 });
 
 test("a sheet too large for one answer is read in slices and comes out the same", async () => {
+  const { excel, probe, port, filledSheet } = started();
   const id = await filledSheet("Large", 60);
   await probe.addTable(id, "Large", 0, 0, 60, 2);
   const whole = await port.readSheet(id);
@@ -73,12 +74,14 @@ test("a sheet too large for one answer is read in slices and comes out the same"
 });
 
 test("a 1904 workbook is told by what its own DATE function gives", async () => {
+  const { workbook, port } = started();
   workbook.is1904 = true;
   const read = await port.readWorkbook();
   expect(read.ok && read.value.dateSystem).toBe(1904);
 });
 
 test("a writing that fails half-way is taken back before the problem is told", async () => {
+  const { excel, probe, port } = started();
   const id = await probe.addSheet("Half");
   await probe.type(id, 0, 0, "stays");
   await probe.setFormat(id, 4, 4, "0.0");
@@ -99,6 +102,7 @@ test("a writing that fails half-way is taken back before the problem is told", a
 });
 
 test("a cell that shows part of a spilled result is refused by name, blank or not", async () => {
+  const { probe, port } = started();
   const id = await probe.addSheet("Spill");
   await probe.type(id, 0, 0, "=SEQUENCE(3)");
   const written = await port.write("Fill", [{ at: { sheetId: id, row: 2, column: 0 }, expected: 3, value: 4 }]);
@@ -108,6 +112,7 @@ test("a cell that shows part of a spilled result is refused by name, blank or no
 });
 
 test("what Excel refuses is one sentence, and nothing rejects", async () => {
+  const { port } = started();
   Object.assign(Excel, {
     run: () =>
       Promise.reject(Object.assign(new Error("Excel is in edit mode."), { code: "InvalidOperationInCellEditMode" })),
@@ -119,6 +124,7 @@ test("what Excel refuses is one sentence, and nothing rejects", async () => {
 });
 
 test("outside Excel every call answers a problem instead of rejecting", async () => {
+  const { excel, port } = started();
   excel.uninstall();
   const answers = await Promise.all([
     port.readWorkbook(),
@@ -133,6 +139,7 @@ test("outside Excel every call answers a problem instead of rejecting", async ()
 });
 
 test("listening stops in the context that began it, and every handler goes", async () => {
+  const { workbook, port } = started();
   const stop = port.onChange(() => undefined);
   await new Promise((resolve) => setTimeout(resolve, 10));
   expect([...workbook.handlers].map((handler) => handler.name).sort()).toEqual(
