@@ -34,9 +34,11 @@ export function readCalendar(closed: unknown, weekend: unknown): Outcome<Working
     } else
       for (let column = 0; column < cells.length; column++) {
         const raw: unknown = cells[column];
-        // A range of holidays is read anew in every row of the sheet, so the plain number takes the short way.
-        if (typeof raw === "number" && raw >= 1 && raw < lastSerial + 1) days.push(Math.floor(raw));
-        else if (raw !== null && raw !== undefined && raw !== 0 && raw !== "") {
+        // A range of holidays is read anew in every row of the sheet, so the plain number takes the short way, and one on a closed weekday no further.
+        if (typeof raw === "number" && raw >= 1 && raw < lastSerial + 1) {
+          const day = Math.floor(raw);
+          if (!((closedWeekdays.value >> ((day + 5) % 7)) & 1)) days.push(day);
+        } else if (raw !== null && raw !== undefined && raw !== 0 && raw !== "") {
           const problem = addClosedDay(days, raw, `closed, row ${row + 1}`);
           if (problem !== null) return problem;
         }
@@ -60,8 +62,13 @@ function readWeekend(weekend: unknown): Outcome<number> {
   const value = scalar.value;
   if (value === null || value === 0) return succeed(SATURDAY_AND_SUNDAY);
   const closedWeekdays =
-    typeof value === "number" ? closedWeekdaysFromCode(value) : typeof value === "string" ? closedWeekdaysFromPattern(value) : null;
+    typeof value === "number"
+      ? closedWeekdaysFromCode(value)
+      : typeof value === "string"
+        ? closedWeekdaysFromPattern(value)
+        : null;
   if (closedWeekdays !== null) return succeed(closedWeekdays);
-  const expected = 'a code 1 to 7 or 11 to 17 as a number, or seven characters of 0 and 1 as text, Monday first, such as "0000011"';
+  const expected =
+    'a code 1 to 7 or 11 to 17 as a number, or seven characters of 0 and 1 as text, Monday first, such as "0000011"';
   return fail("argument-not-usable", { argument: "weekend", given: showGiven(value), expected });
 }

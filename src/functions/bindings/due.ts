@@ -38,7 +38,11 @@ import { answer } from "../answer";
  * @returns {any} The date it is due.
  */
 export function due(out: any, terms: any, shoot?: any, closed?: any[][], weekend?: any, roll?: any): any {
-  const agreed = needed(readTerms(terms, "terms"), "terms", 'the lender\'s terms, such as "7 days" or "3 working days"');
+  const agreed = needed(
+    readTerms(terms, "terms"),
+    "terms",
+    'the lender\'s terms, such as "7 days" or "3 working days"',
+  );
   if (!agreed.ok) return answer(agreed);
   const outDay = readDate(out, "out");
   if (!outDay.ok) return answer(outDay);

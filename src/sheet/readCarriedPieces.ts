@@ -1,0 +1,50 @@
+import type { CarriedPieces } from "../domain/carry/carriedPieces";
+import type { GarmentKind } from "../domain/carry/garmentKind";
+import type { FieldValue } from "../domain/fieldValue";
+import { isProblem } from "../domain/isProblem";
+import { argumentAt } from "./argumentAt";
+import { gramsPerUnit } from "./gramsPerUnit";
+import { readKind } from "./readKind";
+import { readPieces } from "./readPieces";
+import type { Table } from "./table";
+
+/**
+ * The rows of a pieces table with what they weigh.
+ *
+ * A weight is in the unit its cell names, else in the unit its heading names ("Weight (g)"), else in that of `gramsPerBareUnit`.
+ * Where it is blank or 0, the kind is read from Kind; where that is blank, from the description.
+ */
+export function readCarriedPieces(table: Table, gramsPerBareUnit: number): CarriedPieces {
+  const pieces = readPieces(table);
+  const unitOfHeading = table.hintOf?.["weight"]?.unit ?? null;
+  const gramsPerNumber = unitOfHeading === null ? gramsPerBareUnit : (gramsPerUnit(unitOfHeading) ?? gramsPerBareUnit);
+  // Kinds repeat down a sheet, and reading one costs more than all the rest of the row.
+  const kindOfText = new Map<string, GarmentKind | null>();
+  const kindOf = (text: string): GarmentKind | null => {
+    let kind = kindOfText.get(text);
+    if (kind === undefined) kindOfText.set(text, (kind = readKind(text)));
+    return kind;
+  };
+  return {
+    count: pieces.count,
+    at: (index) => {
+      const row = pieces.at(index);
+      const { weight, quantity } = row;
+      if (isProblem(weight)) return { grams: weight, kind: null, quantity, where: "", named: "" };
+      if (weight !== null) {
+        const grams = weight.grams ?? weight.bareAmount! * gramsPerNumber;
+        return { grams, kind: null, quantity, where: "", named: "" };
+      }
+      const field = row.kind === null ? "description" : "kind";
+      const named: FieldValue<string> = row[field];
+      const column = table.columnOf[field] ?? table.columnOf["weight"] ?? 0;
+      return {
+        grams: null,
+        kind: typeof named === "string" ? kindOf(named) : named,
+        quantity,
+        where: argumentAt(table, row.row, named === null ? (table.columnOf["weight"] ?? column) : column),
+        named: typeof named === "string" ? named : "",
+      };
+    },
+  };
+}
