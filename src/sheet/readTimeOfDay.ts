@@ -25,7 +25,7 @@ export function readTimeOfDay(raw: unknown, argument: string): Outcome<number | 
   if (typeof value === "number") {
     if (value >= 0 && value < 2) return succeed(value);
     // From 2000-01-01 on a number is a day; a whole one says no time.
-    if (value < 36526 || value >= 2958466 || Number.isInteger(value)) return refused;
+    if (!(value >= 36526 && value < 2958466) || Number.isInteger(value)) return refused;
     return succeed(Math.round((value % 1) * 86400) / 86400);
   }
   if (typeof value === "boolean") return refused;
