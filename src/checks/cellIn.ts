@@ -6,6 +6,9 @@ import type { CheckedRow } from "./checkedRow";
 export function cellIn({ table, row }: CheckedRow, field: string): Cell {
   const column = table.columnOf[field];
   if (column === undefined) return null;
-  const cell = readCell(table.cells[row]?.[column]);
+  const raw = table.cells[row]?.[column];
+  // Most cells are numbers or blank, and every rule asks for some.
+  if (typeof raw === "number" || raw === null) return raw;
+  const cell = readCell(raw);
   return typeof cell === "string" && cell.trim() === "" ? null : cell;
 }

@@ -1,46 +1,53 @@
-import type { Terms } from "../domain/dates/terms/terms";
-import type { Outcome } from "../domain/outcome";
 import { readTerms } from "../sheet/readTerms";
-import type { CheckedDay } from "./checkedDay";
+import type { SheetTable } from "../sheet/sheetTable";
 import { checkedDaysOf } from "./checkedDaysOf";
 import type { CheckedWorkbook } from "./checkedWorkbook";
 import type { CheckFacts } from "./checkFacts";
-import type { DayReading } from "./dayReading";
-import type { LenderBook } from "./lenderBook";
 import { lenderBookOf } from "./lenderBookOf";
 import { lenderTally } from "./lenderTally";
-import type { LookBook } from "./lookBook";
+import { type Loan, loanIn } from "./loanIn";
 import { lookBookOf } from "./lookBookOf";
-import type { NameTally } from "./nameTally";
+import { lookPieces } from "./lookPieces";
+import { looksNamed } from "./looksNamed";
 import { readDay } from "./readDay";
+import { textIn } from "./textIn";
 
 /** The facts of one run over a workbook, each worked out when a rule first asks for it. */
 export function checkFactsOf(workbook: CheckedWorkbook, asOf: number): CheckFacts {
-  let lenders: LenderBook | null | undefined;
-  let names: readonly NameTally[] | undefined;
-  let looks: LookBook | null | undefined;
-  let plans: readonly CheckedDay[] | undefined;
-  const days = new Map<string, DayReading>();
-  const terms = new Map<string, Outcome<Terms | null>>();
-  return {
+  const worked = new Map<string, Map<string, unknown>>();
+  const loans = new Map<SheetTable, (Loan | null)[]>();
+
+  // The same texts stand in many rows, and several rules ask after each.
+  function once<T>(about: string, text: string, work: () => T): T {
+    let answers = worked.get(about);
+    if (answers === undefined) worked.set(about, (answers = new Map()));
+    if (!answers.has(text)) answers.set(text, work());
+    return answers.get(text) as T;
+  }
+
+  const facts: CheckFacts = {
     asOf,
     workbook,
-    lenders: () => (lenders === undefined ? (lenders = lenderBookOf(workbook)) : lenders),
-    lenderNames: () => (names ??= lenderTally(workbook)),
-    looks: () => (looks === undefined ? (looks = lookBookOf(workbook)) : looks),
-    days: () => (plans ??= checkedDaysOf(workbook)),
-    terms: (raw) => {
-      if (typeof raw !== "string") return readTerms(raw, "Terms");
-      let reading = terms.get(raw);
-      if (reading === undefined) terms.set(raw, (reading = readTerms(raw, "Terms")));
-      return reading;
+    once,
+    lenders: () => once("lenders", "", () => lenderBookOf(workbook)),
+    lenderNames: () => once("lender names", "", () => lenderTally(workbook)),
+    looks: () => once("looks", "", () => lookBookOf(workbook)),
+    lookPieces: () => once("look pieces", "", () => lookPieces(facts)),
+    days: () => once("days", "", () => checkedDaysOf(workbook)),
+    terms: (raw) => (typeof raw === "string" ? once("terms", raw, () => readTerms(raw, "Terms")) : readTerms(raw, "Terms")),
+    day: (raw) => (typeof raw === "string" ? once("day", raw, () => readDay(raw)) : readDay(raw)),
+    loan: (row) => {
+      let ofTable = loans.get(row.table);
+      if (ofTable === undefined) loans.set(row.table, (ofTable = []));
+      const known = ofTable[row.row];
+      return known === undefined ? (ofTable[row.row] = loanIn(row, asOf)) : known;
     },
-    day: (raw) => {
-      if (typeof raw !== "string") return readDay(raw);
-      // The same text stands in many rows, and four rules ask after it.
-      let reading = days.get(raw);
-      if (reading === undefined) days.set(raw, (reading = readDay(raw)));
-      return reading;
+    looksOf: (row) => {
+      const text = textIn(row, "look");
+      return text === null ? NO_LOOKS : once("looks named", text, () => looksNamed(text, facts.looks()));
     },
   };
+  return facts;
 }
+
+const NO_LOOKS = [] as const;

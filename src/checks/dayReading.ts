@@ -4,8 +4,8 @@
  */
 export type DayReading =
   | { readonly is: "blank" }
-  /** A real date of the workbook: a whole serial day. */
-  | { readonly is: "day"; readonly day: number }
+  /** A real date of the workbook. */
+  | { readonly is: "day" }
   /** "tbc" and the like: known to be open. */
   | { readonly is: "undecided"; readonly given: string }
   /** Text that can be one day only. */

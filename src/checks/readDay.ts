@@ -6,11 +6,12 @@ import type { DayReading } from "./dayReading";
 import { isUndecided } from "./isUndecided";
 
 const BLANK: DayReading = { is: "blank" };
+const DAY: DayReading = { is: "day" };
 const ERROR: DayReading = { is: "error" };
 
 /** What a cell of a date column says; 0 is blank, as some hosts send blanks so. */
 export function readDay(raw: unknown): DayReading {
-  if (typeof raw === "number" && raw >= 1 && raw < 2958466) return { is: "day", day: Math.floor(raw) };
+  if (typeof raw === "number" && raw >= 1 && raw < 2958466) return DAY;
   const cell = readCell(raw);
   if (cell === null || cell === 0 || (typeof cell === "string" && cell.trim() === "")) return BLANK;
   if (typeof cell === "object") return ERROR;
@@ -19,7 +20,7 @@ export function readDay(raw: unknown): DayReading {
   const read = readDate(cell, "");
   if (read.ok) {
     if (read.value === null) return BLANK;
-    return typeof cell === "number" ? { is: "day", day: read.value } : { is: "text", given, day: read.value };
+    return typeof cell === "number" ? DAY : { is: "text", given, day: read.value };
   }
   const { reason, facts } = read.problem;
   if (reason === "date-ambiguous") {

@@ -20,12 +20,12 @@ export const currencyDisagrees = defineRule({
     otherThanRow: '"{{given}}" is in {{sign}}, but Currency says {{currency}}. Correct one of them.',
     otherThanHeading: '"{{given}}" is in {{sign}}, but the heading says {{currency}}. Correct the amount, or add a Currency column.',
   },
-  check(row, field, report) {
+  check(row, field, report, facts) {
     const reading = moneyIn(row, field);
     const sign = reading.is === "text" ? reading.money.currency : null;
     if (reading.is !== "text" || sign === null) return;
     const { given, money } = reading;
-    const currency = currencyIn(row);
+    const currency = currencyIn(row, facts);
     if (currency === null) {
       const heading = row.table.hintOf?.[field]?.currency ?? null;
       if (heading === null || cellIn(row, "currency") !== null || !isOtherCurrency(sign, heading)) return;

@@ -20,12 +20,12 @@ export const currencyMissing = defineRule({
   messages: {
     missing: "{{amount}} has no currency, though other rows name theirs. Type it in Currency.",
   },
-  check(table, report) {
+  check(table, report, facts) {
     const named = new Set<string>();
     const without: { readonly row: CheckedRow; readonly amount: number }[] = [];
     for (const index of table.dataRows) {
       const row = { table, row: index };
-      const currency = currencyIn(row);
+      const currency = currencyIn(row, facts);
       if (currency !== null) named.add(currency);
       if (cellIn(row, "currency") !== null) continue;
       const amount = bareAmount(row);

@@ -24,9 +24,10 @@ export const currencyMisspelt = defineRule({
     for (const row of table.dataRows) {
       const text = textIn({ table, row }, "currency");
       if (text === null) continue;
+      if (known.has(text) || unknown.has(text)) continue;
       const currency = currencyFromText(text);
       if (currency !== null) known.add(currency);
-      else if (!unknown.has(text)) unknown.set(text, row);
+      else unknown.set(text, row);
     }
     for (const [given, index] of unknown) {
       const near = [...known].filter((code) => code.length === 3 && isOneSlip(code, given.toUpperCase()));

@@ -3,7 +3,6 @@ import { cellIn } from "../cellIn";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { isTyped } from "../isTyped";
-import { loanIn } from "../loanIn";
 import { replaceCell } from "../replaceCell";
 
 /**
@@ -34,7 +33,7 @@ export const dateUndecided = defineRule({
     // A later day agreed is open, but the day first agreed still stands.
     if (field === "extendedTo" && dayIn(row, "due") !== null) return;
     if (field === "due" && facts.day(cellIn(row, "extendedTo")).is !== "blank") return;
-    const loan = loanIn(row, facts.asOf);
+    const loan = facts.loan(row);
     if (loan === null || loan.out === null || loan.held === 0) return;
     report({ row, field, messageId: "dueOpen", data: { given, out: isoFromSerial(loan.out) } });
   },

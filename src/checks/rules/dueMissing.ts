@@ -9,7 +9,6 @@ import { defineRule } from "../defineRule";
 import { dueFormula } from "../dueFormula";
 import { holdsSomething } from "../holdsSomething";
 import { isTyped } from "../isTyped";
-import { loanIn } from "../loanIn";
 import { replaceCell } from "../replaceCell";
 import { textIn } from "../textIn";
 
@@ -31,7 +30,7 @@ export const dueMissing = defineRule({
   },
   check(row, report, facts) {
     if (holdsSomething(row, "due") || holdsSomething(row, "extendedTo") || !isTyped(row, "due")) return;
-    const loan = loanIn(row, facts.asOf);
+    const loan = facts.loan(row);
     if (loan === null || loan.out === null || loan.isSettled || loan.back !== null) return;
     const found = termsFor(row, facts);
     if (found === null) return;

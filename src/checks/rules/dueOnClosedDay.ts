@@ -9,7 +9,6 @@ import { holdsSomething } from "../holdsSomething";
 import { isFarOff } from "../isFarOff";
 import { isTyped } from "../isTyped";
 import { lenderCalendar } from "../lenderCalendar";
-import { loanIn } from "../loanIn";
 import { replaceCell } from "../replaceCell";
 import { textIn } from "../textIn";
 
@@ -35,10 +34,10 @@ export const dueOnClosedDay = defineRule({
     const due = dayIn(row, field);
     const lender = textIn(row, "lender");
     if (due === null || lender === null || due < facts.asOf || isFarOff(due, facts.asOf)) return;
-    const loan = loanIn(row, facts.asOf);
+    const loan = facts.loan(row);
     if (loan === null || loan.isSettled || (loan.back !== null && loan.held === 0)) return;
     if (loan.out !== null && due < loan.out) return;
-    const calendar = lenderCalendar(lender, facts.lenders());
+    const calendar = facts.once("lender calendar", lender, () => lenderCalendar(lender, facts.lenders()));
     if (calendar === null || isOpenDay(due, calendar)) return;
     const before = openDayOnOrBefore(due, calendar);
     const after = openDayOnOrAfter(due, calendar);

@@ -3,7 +3,6 @@ import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { holdsSomething } from "../holdsSomething";
 import { isFarOff } from "../isFarOff";
-import { loanIn } from "../loanIn";
 import { sayCount } from "../sayCount";
 
 /** Due on the day of the check is not late; Extended to stands in for Due. */
@@ -21,7 +20,7 @@ export const lateNotBack = defineRule({
     partLate: "Due {{due}}, {{late}} ago, and {{held}} of {{quantity}} still out. Return the rest, or correct Quantity back.",
   },
   check(row, report, facts) {
-    const loan = loanIn(row, facts.asOf);
+    const loan = facts.loan(row);
     if (loan === null || loan.out === null || loan.held === 0) return;
     const field = holdsSomething(row, "extendedTo") ? "extendedTo" : "due";
     const due = dayIn(row, field);

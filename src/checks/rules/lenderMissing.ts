@@ -2,7 +2,6 @@ import { isoFromSerial } from "../../domain/dates/isoFromSerial";
 import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
 import { isUndecided } from "../isUndecided";
-import { loanIn } from "../loanIn";
 import { textIn } from "../textIn";
 
 /** A piece of one's own kit has no lender and no day out; a piece that is out belongs to somebody. */
@@ -23,7 +22,7 @@ export const lenderMissing = defineRule({
     const lender = textIn(row, "lender");
     const isOpen = lender !== null && isUndecided(lender);
     if (!isOpen && cellIn(row, "lender") !== null) return;
-    const loan = loanIn(row, facts.asOf);
+    const loan = facts.loan(row);
     if (loan === null || loan.out === null || loan.held === 0) return;
     const out = isoFromSerial(loan.out);
     if (isOpen) report({ row, field: "lender", messageId: "open", data: { given: lender, out } });

@@ -4,8 +4,6 @@ import { defineRule } from "../defineRule";
 import { holdsSomething } from "../holdsSomething";
 import { isFarOff } from "../isFarOff";
 import { listedRow } from "../listedRow";
-import { loanIn } from "../loanIn";
-import { looksOf } from "../looksOf";
 import { textIn } from "../textIn";
 
 /** The day is the look's Date, else the piece's Shoot. A piece is no longer held on its Back day. */
@@ -26,9 +24,9 @@ export const lookPieceNotThere = defineRule({
     neverOut: "Look {{look}} was shot on {{day}}, but the piece has no Out date. Type the day it went out.",
   },
   check(row, report, facts) {
-    const named = looksOf(row, facts);
+    const named = facts.looksOf(row);
     if (named.length === 0) return;
-    const loan = loanIn(row, facts.asOf);
+    const loan = facts.loan(row);
     if (loan === null || loan.isSettled) return;
     const { out, back } = loan;
     const due = dayIn(row, holdsSomething(row, "extendedTo") ? "extendedTo" : "due");

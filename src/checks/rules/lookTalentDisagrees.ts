@@ -3,7 +3,6 @@ import { readTalents } from "../../sheet/readTalents";
 import { defineRule } from "../defineRule";
 import { isUndecided } from "../isUndecided";
 import { listedRow } from "../listedRow";
-import { looksOf } from "../looksOf";
 import { textIn } from "../textIn";
 
 /** "Ana" and "Ana Silva" are taken for one. A piece in several looks may be on anybody who wears one of them. */
@@ -23,7 +22,7 @@ export const lookTalentDisagrees = defineRule({
   check(row, report, facts) {
     const talent = textIn(row, "talent");
     if (talent === null || isUndecided(talent)) return;
-    const named = looksOf(row, facts);
+    const named = facts.looksOf(row);
     const wearers = named.map(({ key }) => {
       const listed = listedRow(key, row, facts);
       return listed === null ? null : textIn(listed, "talent");
@@ -32,13 +31,16 @@ export const lookTalentDisagrees = defineRule({
     const wearer = wearers.find((each) => each !== null && !isUndecided(each));
     // Where one of the looks does not say who wears it, it may be this talent.
     if (first === undefined || wearer === undefined || wearer === null || wearers.some((each) => each === null || isUndecided(each))) return;
-    const here = readTalents(talent);
-    const there = wearers.flatMap((each) => readTalents(each ?? ""));
-    if (here.some((one) => there.some((other) => isSamePerson(one, other)))) return;
+    const worn = wearers.join(";");
+    if (facts.once("same talent", `${talent}|${worn}`, () => areSamePeople(talent, worn))) return;
     const look = named.find((_, index) => wearers[index] === wearer) ?? first;
     report({ row, field: "talent", messageId: "other", data: { talent, look: look.name, wearer } });
   },
 });
+
+function areSamePeople(here: string, there: string): boolean {
+  return readTalents(here).some((one) => readTalents(there).some((other) => isSamePerson(one, other)));
+}
 
 function isSamePerson(one: string, other: string): boolean {
   const words = wordsOf(one);

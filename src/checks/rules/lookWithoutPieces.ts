@@ -1,7 +1,6 @@
 import { lookKey } from "../../sheet/lookKey";
 import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
-import { looksOf } from "../looksOf";
 import { textIn } from "../textIn";
 
 /** Reported once at least half of the looks have pieces: before that the looks are still being made up. */
@@ -17,11 +16,7 @@ export const lookWithoutPieces = defineRule({
     empty: "No piece names look {{look}}. Give its pieces this look, or take the look out.",
   },
   check(workbook, report, facts) {
-    const named = new Set<string>();
-    for (const table of workbook.tables) {
-      if (table.kind !== "pieces" || table.columnOf["look"] === undefined) continue;
-      for (const row of table.dataRows) for (const { key } of looksOf({ table, row }, facts)) named.add(key);
-    }
+    const named = facts.lookPieces();
     const listed = [...(facts.looks()?.keys() ?? [])];
     if (listed.filter((key) => named.has(key)).length * 2 < listed.length) return;
     for (const table of workbook.tables) {

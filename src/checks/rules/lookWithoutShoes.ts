@@ -1,7 +1,8 @@
 import { lookKey } from "../../sheet/lookKey";
 import { readKind } from "../../sheet/readKind";
+import type { CheckedRow } from "../checkedRow";
+import type { CheckFacts } from "../checkFacts";
 import { defineRule } from "../defineRule";
-import { looksOf } from "../looksOf";
 import { textIn } from "../textIn";
 
 const ON_FEET = new Set<string>(["shoes", "boots"]);
@@ -21,23 +22,7 @@ export const lookWithoutShoes = defineRule({
     noShoes: "Look {{look}} has {{count}} pieces and no shoes. Add a pair, unless none is meant.",
   },
   check(workbook, report, facts) {
-    const pieces = new Map<string, { count: number; hasShoes: boolean; isAllKnown: boolean }>();
-    for (const table of workbook.tables) {
-      if (table.kind !== "pieces" || table.columnOf["look"] === undefined) continue;
-      for (const index of table.dataRows) {
-        const row = { table, row: index };
-        const named = looksOf(row, facts);
-        if (named.length === 0) continue;
-        const kind = readKind(textIn(row, "kind") ?? textIn(row, "description") ?? "");
-        for (const { key } of named) {
-          const look = pieces.get(key) ?? { count: 0, hasShoes: false, isAllKnown: true };
-          look.count++;
-          look.hasShoes ||= kind !== null && ON_FEET.has(kind);
-          look.isAllKnown &&= kind !== null;
-          pieces.set(key, look);
-        }
-      }
-    }
+    const pieces = new Map([...facts.lookPieces()].map(([key, { rows }]) => [key, feetOf(rows, facts)]));
     const made = [...pieces.values()].filter(({ count }) => count >= LEAST_PIECES);
     if (made.filter(({ hasShoes }) => hasShoes).length * 2 <= made.length) return;
     for (const table of workbook.tables) {
@@ -53,3 +38,16 @@ export const lookWithoutShoes = defineRule({
     }
   },
 });
+
+/** How many pieces a look has, whether some are for the feet, and whether the kind of each is known. */
+function feetOf(rows: readonly CheckedRow[], facts: CheckFacts): { count: number; hasShoes: boolean; isAllKnown: boolean } {
+  const kinds = rows.map((row) => {
+    const thing = textIn(row, "kind") ?? textIn(row, "description") ?? "";
+    return facts.once("kind", thing, () => readKind(thing));
+  });
+  return {
+    count: rows.length,
+    hasShoes: kinds.some((kind) => kind !== null && ON_FEET.has(kind)),
+    isAllKnown: kinds.every((kind) => kind !== null),
+  };
+}

@@ -5,7 +5,6 @@ import type { CheckedRow } from "../checkedRow";
 import type { CheckFacts } from "../checkFacts";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
-import { looksOf } from "../looksOf";
 
 /** The planned times of the looks are compared, not their order: a piece is needed from the start of the change to the end of the shot. */
 export const pieceInTwoLooks = defineRule({
@@ -23,7 +22,7 @@ export const pieceInTwoLooks = defineRule({
       "Look {{other}} is changed from {{from}}, while look {{look}} wears this piece until {{until}}. Move one of them, or find a second piece.",
   },
   check(row, report, facts) {
-    const named = looksOf(row, facts);
+    const named = facts.looksOf(row);
     if (named.length < 2) return;
     const quantity = readQuantity(cellIn(row, "quantity"), "");
     if (!quantity.ok) return;

@@ -6,6 +6,7 @@ import { replaceCell } from "../replaceCell";
 
 // \s has the wide, narrow and non-breaking ones too; those of no width at all are seen by nobody.
 const SPACES = /\s+/g;
+const STRAY = /^\s|\s$|\s\s|[^\S ]|[\u200b\u200c\u2060\ufeff]/;
 const NO_WIDTH = /[\u200b\u200c\u2060\ufeff]/g;
 
 export const straySpaces = defineRule({
@@ -29,7 +30,7 @@ export const straySpaces = defineRule({
   },
   check(row, field, report) {
     const cell = cellIn(row, field);
-    if (typeof cell !== "string") return;
+    if (typeof cell !== "string" || !STRAY.test(cell)) return;
     const tidy = cell.replace(NO_WIDTH, "").replace(SPACES, " ").trim();
     if (tidy === cell || tidy === "" || !isTyped(row, field)) return;
     const fix = { label: `Write "${tidy}"`, edits: [replaceCell(row, field, tidy)] };

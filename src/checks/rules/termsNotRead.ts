@@ -3,7 +3,6 @@ import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
 import { isTyped } from "../isTyped";
 import { isUndecided } from "../isUndecided";
-import { loanIn } from "../loanIn";
 import { replaceCell } from "../replaceCell";
 
 /** "tbc" is right until the piece is out, and in the other tables always. */
@@ -27,7 +26,7 @@ export const termsNotRead = defineRule({
     const cell = cellIn(row, field);
     if (cell === null || typeof cell === "object") return;
     if (typeof cell === "string" && isUndecided(cell)) {
-      const loan = row.table.kind === "pieces" ? loanIn(row, facts.asOf) : null;
+      const loan = row.table.kind === "pieces" ? facts.loan(row) : null;
       if (loan === null || loan.held === 0) return;
       return report({ row, field, messageId: "open", data: { given: cell.trim() } });
     }

@@ -1,7 +1,6 @@
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
 import { defineRule } from "../defineRule";
 import { isUndecided } from "../isUndecided";
-import { loanIn } from "../loanIn";
 import { moneyIn } from "../moneyIn";
 import { textIn } from "../textIn";
 
@@ -32,7 +31,7 @@ export const valueMissing = defineRule({
     }
     const lender = textIn(row, "lender");
     if (lender === null || isUndecided(lender)) return;
-    const loan = loanIn(row, facts.asOf);
+    const loan = facts.loan(row);
     if (loan === null || loan.out === null || loan.held === 0) return;
     const out = isoFromSerial(loan.out);
     if (given === null) report({ row, field, messageId: "none", data: { out } });
