@@ -33,6 +33,18 @@ export const FindingCard = memo(function FindingCard({ open, held, reason, dispa
         <span className={styles.held}>{held}</span>
       </div>
       <p className={styles.message}>{finding.message}</p>
+      {finding.suggestions.length > 0 && (
+        <fieldset className={styles.choices}>
+          <legend className={styles.legend}>
+            {finding.suggestions.length === 1 ? "If this is what is meant:" : "Choose what is meant:"}
+          </legend>
+          <div className={styles.actions}>
+            {finding.suggestions.map((repair) => (
+              <RepairButton key={repair.label} repair={repair} place={place} isFix={false} onRepair={onRepair} />
+            ))}
+          </div>
+        </fieldset>
+      )}
       <div className={styles.actions}>
         {finding.fix !== undefined && (
           <RepairButton repair={finding.fix} place={place} isFix onRepair={onRepair} />
@@ -48,18 +60,6 @@ export const FindingCard = memo(function FindingCard({ open, held, reason, dispa
           Ignore…
         </Button>
       </div>
-      {finding.suggestions.length > 0 && (
-        <fieldset className={styles.choices}>
-          <legend className={styles.legend}>
-            {finding.suggestions.length === 1 ? "If this is what is meant:" : "Choose what is meant:"}
-          </legend>
-          <div className={styles.actions}>
-            {finding.suggestions.map((repair) => (
-              <RepairButton key={repair.label} repair={repair} place={place} isFix={false} onRepair={onRepair} />
-            ))}
-          </div>
-        </fieldset>
-      )}
       {reason !== null && (
         <IgnoreForm place={place} reason={reason} dispatch={dispatch} onIgnore={() => onIgnore(open, held, reason)} />
       )}

@@ -5,8 +5,8 @@ import { usePane } from "./usePane";
 /**
  * What a screen reader is told without being asked: how many findings stand, and each message.
  *
- * Both regions are always there and only their text changes, since a region that appears together with its
- * text is often not read.
+ * The regions are always there and only their text changes, since a region that appears together with its text
+ * is often not read; each has one subject, since a change has all of it read again.
  */
 export function Announcements({ views }: { readonly views: readonly PaneView[] }) {
   const styles = useFrameStyles();
@@ -16,7 +16,10 @@ export function Announcements({ views }: { readonly views: readonly PaneView[] }
   return (
     <>
       <div className={styles.unseen} role="status">
-        {step} {views.map(({ id, Standing }) => Standing !== undefined && <Standing key={id} />)}
+        {views.map(({ id, Standing }) => Standing !== undefined && <Standing key={id} />)}
+      </div>
+      <div className={styles.unseen} role="status">
+        {step}
       </div>
       <div className={styles.unseen} role="alert">
         {notice}

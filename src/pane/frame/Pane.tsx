@@ -1,10 +1,9 @@
-import { FluentProvider, Spinner, Tab, TabList, mergeClasses } from "@fluentui/react-components";
+import { FluentProvider, Spinner, Tab, TabList } from "@fluentui/react-components";
 import { useMemo, useReducer, useRef, useState } from "react";
 import type { PaneHost } from "../PaneHost";
 import { initialPaneState } from "../state/initialPaneState";
 import { paneReducer } from "../state/paneReducer";
 import { Announcements } from "./Announcements";
-import { Foot } from "./Foot";
 import { Messages } from "./Messages";
 import { paneContext } from "./paneContext";
 import { paneTheme } from "./paneTheme";
@@ -13,6 +12,7 @@ import { useColourTheme } from "./useColourTheme";
 import { useFollowedWorkbook } from "./useFollowedWorkbook";
 import { useFrameStyles } from "./useFrameStyles";
 import { usePaneActions } from "./usePaneActions";
+import { ViewPanel } from "./ViewPanel";
 
 /** The pane: its tabs, its messages, and the views that have been looked at so far. */
 export function Pane({ host, views }: { readonly host: PaneHost; readonly views: readonly PaneView[] }) {
@@ -56,17 +56,8 @@ export function Pane({ host, views }: { readonly host: PaneHost; readonly views:
           {state.read === null && state.isReading && <Spinner label="Reading the workbook" />}
           {views
             .filter(({ id }) => seen.includes(id))
-            .map(({ id, View }) => (
-              <div
-                key={id}
-                role="tabpanel"
-                id={`pane-view-${id}`}
-                aria-labelledby={`pane-tab-${id}`}
-                className={mergeClasses(styles.view, id !== state.viewId && styles.hidden)}
-              >
-                {state.read !== null && <View />}
-                <Foot />
-              </div>
+            .map((view) => (
+              <ViewPanel key={view.id} view={view} isShown={view.id === state.viewId} />
             ))}
         </main>
         <Announcements views={views} />

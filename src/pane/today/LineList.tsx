@@ -16,14 +16,16 @@ export interface Line {
   readonly more: string;
 }
 
-/** Lines a page at a time, each a button that goes to its cell. */
-export function LineList({ lines }: { readonly lines: readonly Line[] }) {
+/** What is listed a page at a time, each a button that goes to its cell; only what is shown is put into words. */
+export function LineList<T>({ of, toLine }: { readonly of: readonly T[]; readonly toLine: (one: T) => Line }) {
   const styles = useTodayStyles();
   const [shown, setShown] = useState(FIRST_PAGE);
+  const lines = of.slice(0, shown).map(toLine);
+  const left = of.length - lines.length;
   return (
     <>
       <ul className={styles.list}>
-        {lines.slice(0, shown).map(({ at, sheetName, name, fact, more }, index) => (
+        {lines.map(({ at, sheetName, name, fact, more }, index) => (
           <li
             key={`${at.sheetId} ${at.row} ${at.column}`}
             className={mergeClasses(styles.line, index === 0 && styles.lineFirst)}
@@ -38,9 +40,9 @@ export function LineList({ lines }: { readonly lines: readonly Line[] }) {
           </li>
         ))}
       </ul>
-      {lines.length > shown && (
+      {left > 0 && (
         <Button size="small" className={styles.more} onClick={() => setShown(shown + NEXT_PAGE)}>
-          {`Show ${Math.min(NEXT_PAGE, lines.length - shown)} more of ${lines.length.toLocaleString("en-GB")}`}
+          {`Show ${Math.min(NEXT_PAGE, left)} more of ${of.length.toLocaleString("en-GB")}`}
         </Button>
       )}
     </>

@@ -33,20 +33,21 @@ export function LoansSections({ loans }: { readonly loans: LoansToday }) {
           {late.length === 0 ? "Nothing late" : `Late: ${sayPieces(late)}`}
         </h2>
         <LineList
-          lines={late.map((line) => ({ ...line, fact: `${sayCount(line.daysLate, "day", "days")} late`, more: sayLoan(line) }))}
+          of={late}
+          toLine={(line) => ({ ...line, fact: `${sayCount(line.daysLate, "day", "days")} late`, more: sayLoan(line) })}
         />
       </section>
       <section className={styles.section} aria-labelledby="today-due">
         <h2 id="today-due" className={styles.heading}>
           {dueToday.length === 0 ? "Nothing due on the day" : `Due on the day: ${sayPieces(dueToday)}`}
         </h2>
-        <LineList lines={dueToday.map((line) => ({ ...line, fact: "due", more: sayLoan(line) }))} />
+        <LineList of={dueToday} toLine={(line) => ({ ...line, fact: "due", more: sayLoan(line) })} />
       </section>
       <section className={styles.section} aria-labelledby="today-next">
         <h2 id="today-next" className={styles.heading}>
           {dueLater.length === 0 ? "Nothing due later" : `Due next: ${sayDay(dueLater[0]?.due ?? 0)}`}
         </h2>
-        <LineList lines={dueLater.map((line) => ({ ...line, fact: sayDay(line.due), more: sayLoan(line) }))} />
+        <LineList of={dueLater} toLine={(line) => ({ ...line, fact: sayDay(line.due), more: sayLoan(line) })} />
         <p className={styles.note}>
           {sayCount(piecesOut, "piece", "pieces")} out
           {piecesWithoutDue > 0 && `, of which ${sayCount(piecesWithoutDue, "has", "have")} no due date`}.
@@ -58,7 +59,7 @@ export function LoansSections({ loans }: { readonly loans: LoansToday }) {
             {`Cannot be told: ${sayCount(untold.length, "row", "rows")}`}
           </h2>
           <p className={styles.note}>In no list above until the cell is mended.</p>
-          <LineList lines={untold.map((line) => ({ ...line, fact: "", more: line.sentence }))} />
+          <LineList of={untold} toLine={(line) => ({ ...line, fact: "", more: line.sentence })} />
         </section>
       )}
     </>

@@ -56,7 +56,7 @@ export function LooksSection({ looks, typedCalls, asOf, onDay }: LooksSectionPro
         </Select>
       )}
       {sentence !== null && <p className={styles.note}>{sentence}</p>}
-      {next !== undefined && <LineList lines={[toLine(next)]} />}
+      {next !== undefined && <LineList of={[next]} toLine={toLine} />}
       {lines.length > 0 && looks.dayTimes?.at == null && (
         <CallForm key={day} day={day} typedCalls={typedCalls} />
       )}
@@ -65,7 +65,7 @@ export function LooksSection({ looks, typedCalls, asOf, onDay }: LooksSectionPro
       {later.length > 0 && (
         <>
           <h3 className={styles.part}>{`After it: ${sayCount(later.length, "look", "looks")}`}</h3>
-          <LineList lines={later.map(toLine)} />
+          <LineList of={later} toLine={toLine} />
         </>
       )}
     </section>

@@ -28,11 +28,11 @@ export function SendSection({ sends, asOf }: { readonly sends: SendList; readonl
       <h2 id="today-send" className={styles.heading}>
         {heading}
       </h2>
-      <LineList lines={inTime.map(toLine)} />
+      <LineList of={inTime} toLine={toLine} />
       {tooLate.length > 0 && (
         <>
           <h3 className={styles.part}>Too late for the courier: take by hand</h3>
-          <LineList lines={tooLate.map(toLine)} />
+          <LineList of={tooLate} toLine={toLine} />
         </>
       )}
       <p className={styles.note}>

@@ -47,7 +47,7 @@ export function ValueSection({ value, limits, asOf }: ValueSectionProps) {
       {unread.length > 0 && (
         <>
           <p className={styles.note}>Left out, since the row cannot be read:</p>
-          <LineList lines={unread.map((line) => ({ ...line, fact: "", more: line.sentence }))} />
+          <LineList of={unread} toLine={(line) => ({ ...line, fact: "", more: line.sentence })} />
         </>
       )}
       <LimitForm currency={currency} limits={limits} />
