@@ -30,9 +30,11 @@ export function findDataRows(
     while (at < columns.length && !isFilledCell(held[columns[at]!])) at += 1;
     if (at === columns.length) continue;
     const first = held[columns[at]!];
-    if (typeof first === "string" && !isSurelyData(first, trimmed[columns[at]!]!)) {
-      if (first.trim() === trimmed[columns[at]!] && repeatsHeadings(held, headings)) continue;
-      if (first.length <= 40 && MAY_SAY_TOTAL.test(first) && isTotalsRow(held, kind, columnOf) === "says so") continue;
+    if (typeof first === "string") {
+      const heading = trimmed[columns[at]!]!;
+      if (mayBe(first, heading) && first.trim() === heading && repeatsHeadings(held, headings)) continue;
+      const saysTotal = mayBeginTotal(first) && first.length <= 40 && MAY_SAY_TOTAL.test(first);
+      if (saysTotal && isTotalsRow(held, kind, columnOf) === "says so") continue;
     }
     found.push(row);
   }
@@ -46,15 +48,19 @@ export function findDataRows(
   return found;
 }
 
-/** Whether by its first character alone a text is neither the heading nor a word of MAY_SAY_TOTAL: quicker than comparing all. */
-function isSurelyData(text: string, heading: string): boolean {
+/** Whether a text may be a heading but for spaces around it, by length and first character: quicker than trimming every cell. */
+function mayBe(text: string, heading: string): boolean {
   const code = text.charCodeAt(0);
-  if (code === heading.charCodeAt(0)) return false;
-  const isDigit = code >= 0x30 && code <= 0x39;
+  return text.length >= heading.length && (code === heading.charCodeAt(0) || code <= 0x20 || code >= 0x7f);
+}
+
+/** Whether by its first character a text may match MAY_SAY_TOTAL: any but a digit and the letters no such word begins with. */
+function mayBeginTotal(text: string): boolean {
+  const code = text.charCodeAt(0);
   const letter = code | 0x20;
-  return (
-    isDigit || (code >= 0x41 && letter >= 0x61 && letter <= 0x7a && !"gstzi".includes(String.fromCharCode(letter)))
-  );
+  const isDigit = code >= 0x30 && code <= 0x39;
+  const isLetter = code >= 0x41 && letter >= 0x61 && letter <= 0x7a;
+  return !isDigit && (!isLetter || "gstzi".includes(String.fromCharCode(letter)));
 }
 
 function repeatsHeadings(row: readonly unknown[], headings: readonly string[]): boolean {

@@ -5,7 +5,8 @@ import { readCell } from "./readCell";
  * unticked box holds in a row that is still empty.
  */
 export function isFilledCell(raw: unknown): boolean {
-  if (typeof raw === "string") return raw.trim() !== "";
+  // Above the space a first character is no blank; trimming every cell of a large table would cost more than reading it.
+  if (typeof raw === "string") return (raw.charCodeAt(0) > 0x20 && raw.charCodeAt(0) < 0x7f) || raw.trim() !== "";
   if (typeof raw === "number") return raw !== 0;
   if (raw === null || raw === undefined || raw === false) return false;
   if (raw === true) return true;

@@ -18,6 +18,9 @@ export function readCurrencies(table: Table): RowCurrencies {
   const moneyColumns = [columnOf["value"], columnOf["totalValue"]].filter((column) => column !== undefined);
   const ofHeading = hintOf?.["value"]?.currency ?? hintOf?.["totalValue"]?.currency ?? null;
   const codeOf = new Map<string, string>();
+  // Rows of one currency mostly stand together, so the last one is tried first.
+  let lastNamed: string | null = null;
+  let lastCode = "";
 
   let foundSigns: ReadonlySet<string> | null = null;
   const signs = (): ReadonlySet<string> => {
@@ -40,9 +43,11 @@ export function readCurrencies(table: Table): RowCurrencies {
     }
     const named = textAt(table, row, currencyColumn);
     if (typeof named !== "string") return named ?? signIn(row) ?? ofHeading;
-    let code = codeOf.get(named);
-    if (code === undefined) codeOf.set(named, (code = currencyFromText(named) ?? named.toUpperCase()));
-    return code;
+    if (named === lastNamed) return lastCode;
+    lastNamed = named;
+    lastCode = codeOf.get(named) ?? currencyFromText(named) ?? named.toUpperCase();
+    codeOf.set(named, lastCode);
+    return lastCode;
   };
   return { hasCurrencies: () => currencyColumn >= 0 || signs().size > 1, at };
 }

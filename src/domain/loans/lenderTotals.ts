@@ -58,13 +58,20 @@ function tallyFinder(
   nameKey: (name: string) => string,
 ): (lender: PieceRow["lender"], currency: PieceRow["currency"]) => Tally {
   type ByLender = Map<string | null, Tally>;
-  const byCurrency = new Map<string | null, { bySpelling: ByLender; byKey: ByLender }>();
+  type OneCurrency = { readonly bySpelling: ByLender; readonly byKey: ByLender };
+  const byCurrency = new Map<string | null, OneCurrency>();
+  // Rows of one currency mostly stand together, so the last one is tried first.
+  let lastCurrency: string | null | undefined = undefined;
+  let known: OneCurrency = { bySpelling: new Map(), byKey: new Map() };
   return (lender, currency) => {
     // What cannot be read is one group of its own; no name and no currency is an empty text.
     const spelling = isProblem(lender) ? null : (lender ?? "");
     const currencyKey = isProblem(currency) ? null : (currency ?? "");
-    let known = byCurrency.get(currencyKey);
-    if (known === undefined) byCurrency.set(currencyKey, (known = { bySpelling: new Map(), byKey: new Map() }));
+    if (currencyKey !== lastCurrency) {
+      lastCurrency = currencyKey;
+      known = byCurrency.get(currencyKey) ?? { bySpelling: new Map(), byKey: new Map() };
+      byCurrency.set(currencyKey, known);
+    }
     let tally = known.bySpelling.get(spelling);
     if (tally !== undefined) return tally;
     // A name of punctuation alone has no key; it is then its own key, and not "no lender".
