@@ -2,12 +2,14 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";
 import { gzipSync } from "node:zlib";
-import { builtFunctions } from "./builtAddin";
+import { builtAddin } from "./builtAddin";
 
 /** design bars: at most 30 kB gzipped, no date library, no user interface library. */
 const MOST_BYTES_GZIPPED = 30_000;
 
-const { script, metadata } = builtFunctions();
+const folder = builtAddin("functions");
+const script = readFileSync(join(folder, "functions.js"), "utf8");
+const metadata = readFileSync(join(folder, "functions.json"), "utf8");
 const { functions, ...settings } = JSON.parse(metadata) as {
   functions: { id: string; name: string; description: string; parameters: { name: string; optional?: boolean }[] }[];
 };

@@ -6,18 +6,24 @@ import { whenPaneIsShown } from "./whenPaneIsShown";
  * pane and all it needs are loaded only when somebody opens it.
  */
 announceNumbers();
-void Office.onReady(() => {
-  whenPaneIsShown(() => {
-    const element = document.getElementById("pane");
-    if (element === null) return;
-    import(/* webpackChunkName: "pane" */ "../../pane/root").then(
-      ({ showPane }) => {
-        element.replaceChildren();
-        showPane(element);
-      },
-      () => {
-        element.textContent = "The pane could not be loaded; close it, check the connection and open it again.";
-      },
-    );
-  });
-});
+void Promise.all([Office.onReady(), pageRead()]).then(() => whenPaneIsShown(openPane));
+
+/** The host may be ready before the page's body has been read. */
+function pageRead(): Promise<unknown> {
+  if (document.readyState !== "loading") return Promise.resolve();
+  return new Promise((resolve) => document.addEventListener("DOMContentLoaded", resolve, { once: true }));
+}
+
+function openPane(): void {
+  const element = document.getElementById("pane");
+  if (element === null) return;
+  import(/* webpackChunkName: "pane" */ "../../pane/root").then(
+    ({ showPane }) => {
+      element.replaceChildren();
+      showPane(element);
+    },
+    () => {
+      element.textContent = "The pane could not be loaded; close it, check the connection and open it again.";
+    },
+  );
+}
