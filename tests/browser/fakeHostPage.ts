@@ -10,7 +10,7 @@ const workbook = createFakeWorkbook();
 const excel = installStrictExcel(workbook, "1.20");
 const probe = strictProbe(workbook, excel);
 const associated = new Map<string, (...args: unknown[]) => unknown>();
-let told: (message: { visibilityMode: string }) => void = () => undefined;
+const handlers: ((message: { visibilityMode: string }) => void)[] = [];
 
 async function fill(): Promise<string> {
   const sheetId = await probe.addSheet("Pieces");
@@ -31,8 +31,8 @@ Object.assign((globalThis as unknown as { Office: object }).Office, {
   VisibilityMode: { taskpane: "Taskpane", hidden: "Hidden" },
   onReady: () => filled,
   addin: {
-    onVisibilityModeChanged(handler: typeof told) {
-      told = handler;
+    onVisibilityModeChanged(handler: (typeof handlers)[number]) {
+      handlers.push(handler);
       return Promise.resolve(() => Promise.resolve());
     },
   },
@@ -52,7 +52,7 @@ Object.assign(globalThis, {
   fakeHost: {
     associated: () => [...associated.keys()],
     call: (id: string, ...args: unknown[]) => associated.get(id)?.(...args),
-    showPane: () => told({ visibilityMode: "Taskpane" }),
+    showPane: () => handlers.forEach((handler) => handler({ visibilityMode: "Taskpane" })),
     cell: (row: number, column: number) => workbook.sheets[0]?.cells.get(`${row},${column}`),
     type: async (row: number, column: number, typed: number | string) => probe.type(await filled, row, column, typed),
     active: () => workbook.active,
