@@ -204,10 +204,7 @@ describe("columns", () => {
   test.each([
     ["valu=Ins. amt", 'columns: "valu=Ins. amt" is not understood; write for example "value=Ins. amt; lender=From"'],
     ["Ins. amt", 'columns: "Ins. amt" is not understood'],
-    [
-      "value=Worth",
-      'columns: the table has no heading "Worth"; it has "Piece", "From", "Ins. amt", "Out", "Due".',
-    ],
+    ["value=Worth", 'columns: the table has no heading "Worth"; it has "Piece", "From", "Ins. amt", "Out", "Due".'],
     ["value=Ins. amt; value=From", 'columns: "value=From" names a column or a heading a second time'],
     ["value=From; lender=From", 'columns: "lender=From" names a column or a heading a second time'],
   ])("%j is refused: %s", (columns, said) => expect(sentence(cells, { needs, columns })).toContain(said));
