@@ -1,0 +1,3 @@
+import type { FunctionDoc } from "./functionDocs.mjs";
+
+export function functionsTable(docs: readonly FunctionDoc[]): string;

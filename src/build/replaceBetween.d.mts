@@ -1,0 +1,1 @@
+export function replaceBetween(text: string, name: string, content: string): string;
