@@ -1,4 +1,5 @@
 import { isProblem } from "../../domain/isProblem";
+import type { Problem } from "../../domain/problem";
 import { sayProblem } from "../../domain/wording";
 import { readLenders } from "../../sheet/readLenders";
 import { cellIn } from "../cellIn";
@@ -39,7 +40,9 @@ export const lenderCellNotRead = defineRule({
         if (texts.some((text) => isUndecided(text) || BY_APPOINTMENT.test(text))) continue;
         const isClose = read === "opening" && "argument" in problem.facts && problem.facts.argument.startsWith(headingOf("close"));
         const field = read === "opening" ? (isClose ? "close" : "open") : read;
-        report({ row, field, messageId: "notRead", data: { sentence: sayProblem(problem) } });
+        // The finding says which row it is, counted as the sheet counts and not from the table's first.
+        const named = { ...problem, facts: { ...problem.facts, argument: headingOf(field) } } as Problem;
+        report({ row, field, messageId: "notRead", data: { sentence: sayProblem(named) } });
       }
     }
 
