@@ -6,8 +6,11 @@ import type { BlankHabit } from "./functions/hostArgument";
 import { createGrid, type Grid } from "./grid/createGrid";
 import { spellOutRowReferences } from "./grid/spellOutRowReferences";
 import { chooseFile } from "./page/chooseFile";
+import { download } from "./page/download";
 import { element } from "./page/element";
+import { keepUnsaved } from "./page/keepUnsaved";
 import { mirrorActiveCell } from "./page/mirrorActiveCell";
+import { offerKeptCopy } from "./page/offerKeptCopy";
 import { openDesk, type Desk } from "./page/openDesk";
 import { switchPane } from "./page/switchPane";
 
@@ -41,10 +44,25 @@ export async function startBench({ functionOf, metadata }: Pick<Functions, "func
   element("undo").addEventListener("click", () => void api.undo());
   element("redo").addEventListener("click", () => void api.redo());
 
-  const desk = openDesk(grid);
-  chooseFile(async (file) => void desk.open(new Uint8Array(await file.arrayBuffer()), file.name));
+  const unsaved = keepUnsaved(
+    () => desk,
+    (any) => element("unsaved").toggleAttribute("hidden", !any),
+  );
+  const desk = openDesk(grid, unsaved.edited);
+  const open = async (bytes: Uint8Array, fileName: string) => {
+    if (unsaved.any() && !confirm(`"${desk.fileName()}" has changes that are not saved. Open another one all the same?`)) return;
+    if (await desk.open(bytes, fileName)) unsaved.settled();
+  };
+  chooseFile(async (file) => open(new Uint8Array(await file.arrayBuffer()), file.name));
+  element("save").addEventListener("click", () => {
+    download(desk.bytes(), desk.fileName());
+    unsaved.settled();
+  });
   const sample = await fetch(`sample-workbooks/${SAMPLE}`);
   await desk.open(new Uint8Array(await sample.arrayBuffer()), SAMPLE);
+  await offerKeptCopy(async (bytes, fileName) => {
+    if (await desk.open(bytes, fileName)) unsaved.edited();
+  });
   document.body.dataset.ready = "true";
   return { grid, desk };
 }

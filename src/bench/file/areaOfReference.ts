@@ -1,3 +1,5 @@
+import { columnFromLetters } from "./columnFromLetters";
+
 /** An area of a sheet, both ends counted, from 0, as the grid wants it. */
 export interface Area {
   readonly startRow: number;
@@ -15,14 +17,11 @@ export function areaOfReference(reference: string): Area | null {
   if (found === null || (found[1] === undefined && found[2] === undefined)) return null;
   const [, fromColumn, fromRow, toColumn, toRow] = found;
   const single = !reference.includes(":");
+  const startColumn = columnFromLetters(fromColumn) ?? 0;
   return {
     startRow: fromRow === undefined ? 0 : Number(fromRow) - 1,
-    startColumn: fromColumn === undefined ? 0 : columnNumber(fromColumn),
+    startColumn,
     endRow: toRow === undefined ? (single ? Number(fromRow) - 1 : LAST_ROW) : Number(toRow) - 1,
-    endColumn: toColumn === undefined ? (single ? columnNumber(fromColumn ?? "A") : LAST_COLUMN) : columnNumber(toColumn),
+    endColumn: toColumn === undefined ? (single ? startColumn : LAST_COLUMN) : (columnFromLetters(toColumn) ?? 0),
   };
-}
-
-function columnNumber(letters: string): number {
-  return [...letters.toUpperCase()].reduce((number, letter) => number * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 }

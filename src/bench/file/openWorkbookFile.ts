@@ -29,7 +29,7 @@ export async function openWorkbookFile(
     const workbook = new Workbook();
     await workbook.xlsx.load(readableParts(parts));
     const book = readBook(parts);
-    if (book.sheets.length === 0) return fail("file-not-opened", { file: fileName, why: "it has no sheet with cells" });
+    if (book.sheets.every(({ path }) => path === null)) return fail("file-not-opened", { file: fileName, why: "it has no sheet with cells" });
     return succeed({ fileName, parts, book, data: workbookData(workbook, book, fileName, unitId) });
   } catch {
     const why = "it is damaged; open it in Excel, let it be repaired, and save it again";

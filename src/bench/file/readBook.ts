@@ -8,8 +8,10 @@ export interface BookSheet {
   readonly name: string;
   readonly sheetId: string;
   readonly state: "visible" | "hidden" | "veryHidden";
-  /** The part that holds its cells. */
-  readonly path: string;
+  /** The workbook's relationship to its part. */
+  readonly relationship: string;
+  /** The part that holds its cells; null for a sheet that is a chart, which stays in the file as it is. */
+  readonly path: string | null;
 }
 
 export interface BookName {
@@ -31,19 +33,17 @@ export interface Book {
 export function readBook(parts: WorkbookParts): Book {
   const xml = partText(parts, "xl/workbook.xml");
   const targets = readTargets(partText(parts, "xl/_rels/workbook.xml.rels"));
-  const sheets = tags(xml, "sheet").flatMap((tag): BookSheet[] => {
-    const path = targets.get(xmlAttribute(tag, "(?:\\w+:)?id") ?? "");
-    // Chart sheets have no cells; they stay in the file as they are.
-    if (path === undefined || !path.includes("worksheets/")) return [];
+  const sheets = tags(xml, "sheet").map((tag): BookSheet => {
+    const relationship = xmlAttribute(tag, "(?:\\w+:)?id") ?? "";
+    const path = targets.get(relationship);
     const state = xmlAttribute(tag, "state");
-    return [
-      {
-        name: xmlAttribute(tag, "name") ?? "",
-        sheetId: xmlAttribute(tag, "sheetId") ?? "",
-        state: state === "hidden" || state === "veryHidden" ? state : "visible",
-        path,
-      },
-    ];
+    return {
+      name: xmlAttribute(tag, "name") ?? "",
+      sheetId: xmlAttribute(tag, "sheetId") ?? "",
+      state: state === "hidden" || state === "veryHidden" ? state : "visible",
+      relationship,
+      path: path?.includes("worksheets/") === true ? path : null,
+    };
   });
   const names = [...xml.matchAll(/<(?:\w+:)?definedName\b([^>]*)>([^<]*)</g)].map(([, attributes = "", text = ""]) => ({
     name: xmlAttribute(attributes, "name") ?? "",

@@ -1,14 +1,14 @@
 import { element } from "./element";
 
 /** Lets the user open a file by the button or by dropping it on the page. */
-export function chooseFile(open: (file: File) => void): void {
+export function chooseFile(open: (file: File) => Promise<void>): void {
   const input = element<HTMLInputElement>("file");
   element("open").addEventListener("click", () => input.click());
   input.addEventListener("change", () => {
     const file = input.files?.[0];
     // Cleared, so that choosing the same file again counts as a choice.
     input.value = "";
-    if (file !== undefined) open(file);
+    if (file !== undefined) void open(file);
   });
   const carriesFile = (event: DragEvent) => event.dataTransfer?.types.includes("Files") === true;
   addEventListener("dragover", (event) => {
@@ -27,7 +27,7 @@ export function chooseFile(open: (file: File) => void): void {
       event.stopPropagation();
       document.body.classList.remove("dropping");
       const file = event.dataTransfer?.files[0];
-      if (file !== undefined) open(file);
+      if (file !== undefined) void open(file);
     },
     true,
   );

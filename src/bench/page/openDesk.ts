@@ -1,12 +1,17 @@
-import { mountPane } from "../../pane/mountPane";
 import { sayProblem } from "../../domain/wording";
+import { mountPane } from "../../pane/mountPane";
 import type { SheetPort } from "../../sheet/SheetPort";
 import { openWorkbookFile, type OpenedFile } from "../file/openWorkbookFile";
 import type { Grid } from "../grid/createGrid";
 import { formatSpills } from "../grid/formatSpills";
 import { createBenchPort } from "../port/createBenchPort";
-import { openGrid } from "../port/openGrid";
+import { openGrid, type OpenGrid } from "../port/openGrid";
+import { followStructure } from "../save/followStructure";
+import { readKeptPart } from "../save/readKeptPart";
+import { saveWorkbookFile } from "../save/saveWorkbookFile";
+import { savingBookOf } from "../save/savingBookOf";
 import { element } from "./element";
+import { followEdits } from "./followEdits";
 import { notice } from "./notice";
 import { today } from "./today";
 
@@ -14,51 +19,83 @@ const SLOWEST_CALCULATION_MS = 60_000;
 
 /** What lies on the desk: one workbook, with the pane that belongs to it. */
 export interface Desk {
-  /** Opens a file in place of the one that is open; when it cannot be read, that one stays. */
-  readonly open: (bytes: Uint8Array, fileName: string) => Promise<void>;
-  /** The port of the open workbook. */
+  /** Opens a file in place of the one that is open; when it cannot be read, that one stays. True when it was opened. */
+  readonly open: (bytes: Uint8Array, fileName: string) => Promise<boolean>;
   readonly port: () => SheetPort;
+  readonly fileName: () => string;
+  /** The open workbook as a file, with all that changed. */
+  readonly bytes: () => Uint8Array;
 }
 
 interface OnDesk {
   readonly file: OpenedFile;
+  readonly open: OpenGrid;
   readonly port: SheetPort;
-  readonly pane: { readonly unmount: () => void };
+  readonly bytes: () => Uint8Array;
+  readonly close: () => void;
 }
 
-export function openDesk(grid: Grid): Desk {
+/**
+ * @param edited Is called after every change that a user or the pane made.
+ */
+export function openDesk(grid: Grid, edited: () => void): Desk {
   let onDesk: OnDesk | null = null;
   let openings = 0;
+  const held = () => {
+    if (onDesk === null) throw new Error("No workbook is open");
+    return onDesk;
+  };
   const open = async (bytes: Uint8Array, fileName: string) => {
     const outcome = await openWorkbookFile(bytes, fileName, `book-${++openings}`);
-    if (!outcome.ok) return notice(sayProblem(outcome.problem));
-    const file = outcome.value;
-    if (onDesk !== null) {
-      onDesk.pane.unmount();
-      grid.api.disposeUnit(onDesk.file.data.id);
+    if (!outcome.ok) {
+      notice(sayProblem(outcome.problem));
+      return false;
     }
+    onDesk?.close();
     notice(null);
-    const workbook = grid.api.createWorkbook(file.data);
-    // The grid makes its services when it gets its first workbook.
-    if (onDesk === null) formatSpills(grid);
-    const calculated = grid.api.getFormula().onCalculationResultApplied(SLOWEST_CALCULATION_MS);
-    const first = file.book.sheets[file.book.activeSheet];
-    if (first?.state === "visible") workbook.setActiveSheet(first.sheetId);
-    const port = createBenchPort({
-      open: openGrid(grid, file.data.id),
-      fileName,
-      dateSystem: file.book.dateSystem,
-      kept: new Map(),
-    });
-    await calculated.catch(() => undefined);
-    const pane = mountPane(element("pane"), { port, today });
-    onDesk = { file, port, pane };
+    const isFirst = onDesk === null;
+    onDesk = await layOut(grid, outcome.value, isFirst, edited);
     element("file-name").textContent = fileName;
     document.title = `${fileName} – Tackstitch bench`;
+    return true;
   };
-  const port = () => {
-    if (onDesk === null) throw new Error("No workbook is open");
-    return onDesk.port;
+  return { open, port: () => held().port, fileName: () => held().file.fileName, bytes: () => held().bytes() };
+}
+
+async function layOut(grid: Grid, file: OpenedFile, isFirst: boolean, edited: () => void): Promise<OnDesk> {
+  // The grid changes what it is given, while saving compares with what the file held.
+  const workbook = grid.api.createWorkbook(structuredClone(file.data));
+  // The grid makes its services when it gets its first workbook.
+  if (isFirst) formatSpills(grid);
+  const calculated = grid.api.getFormula().onCalculationResultApplied(SLOWEST_CALCULATION_MS);
+  const first = file.book.sheets[file.book.activeSheet];
+  if (first?.state === "visible" && first.path !== null) workbook.setActiveSheet(first.sheetId);
+  const open = openGrid(grid, file.data.id);
+  const kept = readKeptPart(file.parts);
+  const port = createBenchPort({
+    open,
+    fileName: file.fileName,
+    dateSystem: file.book.dateSystem,
+    readKept: (key) => kept.get(key) ?? null,
+    writeKept: (key, text) => {
+      kept.set(key, text);
+      edited();
+    },
+  });
+  const structure = followStructure(open);
+  await calculated.catch(() => undefined);
+  const stopFollowing = followEdits(open, edited);
+  const pane = mountPane(element("pane"), { port, today });
+  return {
+    file,
+    open,
+    port,
+    bytes: () => saveWorkbookFile(file, savingBookOf(open, structure.edits, kept)),
+    close: () => {
+      pane.unmount();
+      stopFollowing();
+      structure.stop();
+      grid.api.disposeUnit(file.data.id);
+    },
   };
-  return { open, port };
 }

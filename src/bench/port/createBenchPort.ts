@@ -12,12 +12,13 @@ export interface BenchPortParts {
   readonly open: OpenGrid;
   readonly fileName: string;
   readonly dateSystem: 1900 | 1904;
-  /** The texts kept in the workbook, by key; saving writes them into the file. */
-  readonly kept: Map<string, string>;
+  /** Texts kept in the workbook; saving writes them into the file. */
+  readonly readKept: (key: string) => string | null;
+  readonly writeKept: (key: string, text: string) => void;
 }
 
 /** The workbook in the grid, as the pane needs it. */
-export function createBenchPort({ open, fileName, dateSystem, kept }: BenchPortParts): SheetPort {
+export function createBenchPort({ open, fileName, dateSystem, readKept, writeKept }: BenchPortParts): SheetPort {
   const sheetOf = (sheetId: string) => open.model.getSheetBySheetId(sheetId);
   return {
     readWorkbook: () =>
@@ -53,10 +54,10 @@ export function createBenchPort({ open, fileName, dateSystem, kept }: BenchPortP
     write: (label, edits) => answer("write to the sheet", () => writeStep(open, label, edits)),
     restore: ({ label, prior }) =>
       answer("write to the sheet", () => writeStep(open, `Restore: ${label}`, prior)),
-    readKept: (key) => answer("read what was kept", () => succeed(kept.get(key) ?? null)),
+    readKept: (key) => answer("read what was kept", () => succeed(readKept(key))),
     writeKept: (key, text) =>
       answer("keep it in the workbook", () => {
-        kept.set(key, text);
+        writeKept(key, text);
         return succeed(undefined);
       }),
     onChange: (listener) => followChanges(open, listener),

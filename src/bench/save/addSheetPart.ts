@@ -1,0 +1,52 @@
+import { strFromU8, strToU8 } from "fflate";
+import { xmlAttribute } from "../file/xmlAttribute";
+import type { WorkbookParts } from "../file/unpackWorkbook";
+import { addPart } from "./addPart";
+import { changedCells } from "./changedCells";
+import { columnPatch } from "./columnPatch";
+import { mergePatch } from "./mergePatch";
+import { patchCells } from "./patchCells";
+import type { SavingSheet } from "./savingBook";
+import { printSheetXml, type SheetXml } from "./sheetXml";
+import type { StylePatch } from "./stylePatch";
+
+const EMPTY: SheetXml = {
+  prefix: "",
+  before:
+    '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetFormatPr defaultRowHeight="15"/>',
+  rows: [],
+  after: "</worksheet>",
+};
+
+/** The parts with a sheet that was added in the grid, and the workbook's relationship to it. */
+export function addSheetPart(
+  parts: WorkbookParts,
+  sheet: SavingSheet,
+  styles: StylePatch,
+): { parts: WorkbookParts; relationship: string } {
+  const wanted = changedCells({
+    opened: new Map(),
+    now: sheet.state,
+    mustWrite: () => false,
+    isArray: () => false,
+    format: (_row, _column, before, now) => styles.formatLike(0, before, now),
+  });
+  const filled = patchCells(EMPTY, wanted);
+  const xml = printSheetXml({
+    ...filled,
+    before: columnPatch(filled.before, sheet.columns, ""),
+    after: mergePatch(filled.after, sheet.merges, ""),
+  });
+  let number = 1;
+  while (parts[`xl/worksheets/sheet${number}.xml`] !== undefined) number++;
+  const path = `xl/worksheets/sheet${number}.xml`;
+  const added = addPart(parts, {
+    path,
+    content: strToU8(xml),
+    contentType: "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml",
+    relationship: "http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet",
+  });
+  const relationships = strFromU8(added["xl/_rels/workbook.xml.rels"] ?? new Uint8Array()).match(/<Relationship\b[^>]*>/g) ?? [];
+  const entry = relationships.find((tag) => xmlAttribute(tag, "Target") === `worksheets/sheet${number}.xml`);
+  return { parts: added, relationship: xmlAttribute(entry ?? "", "Id") ?? "" };
+}

@@ -1,0 +1,2 @@
+/** Names the custom XML part that keeps our texts. */
+export const keptNamespace = "urn:tackstitch:kept";

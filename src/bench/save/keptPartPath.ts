@@ -1,0 +1,10 @@
+import { strFromU8 } from "fflate";
+import type { WorkbookParts } from "../file/unpackWorkbook";
+import { keptNamespace } from "./keptNamespace";
+
+/** The part that keeps our texts, or undefined where a workbook has none yet. */
+export function keptPartPath(parts: WorkbookParts): string | undefined {
+  return Object.keys(parts).find((path) => {
+    return /^customXml\/item\d+\.xml$/.test(path) && strFromU8(parts[path] ?? new Uint8Array()).includes(keptNamespace);
+  });
+}

@@ -1,0 +1,115 @@
+import { BooleanNumber, type IWorksheetData } from "@univerjs/core";
+import { cellName } from "../../sheet/cellName";
+import type { BookSheet } from "../file/readBook";
+import { changedCells } from "./changedCells";
+import { columnPatch } from "./columnPatch";
+import { columnStates } from "./columnStates";
+import { mergePatch } from "./mergePatch";
+import { openedState } from "./openedState";
+import { patchCells } from "./patchCells";
+import { rowPatch, type RowState } from "./rowPatch";
+import type { SavingSheet } from "./savingBook";
+import { parseSheetXml, printSheetXml, type SheetXml } from "./sheetXml";
+import { shiftedIndex } from "./shiftedIndex";
+import { shiftedState } from "./shiftedState";
+import { shiftSheetXml } from "./shiftSheetXml";
+import type { StructureEdit } from "./structureEdit";
+import type { StylePatch } from "./stylePatch";
+
+/** What a sheet was when it was opened: its part, and what the grid was given of it. */
+export interface OpenedSheet {
+  readonly book: BookSheet;
+  readonly xml: string;
+  readonly data: Partial<IWorksheetData>;
+  readonly styles: Readonly<Record<string, unknown>>;
+}
+
+/** A sheet's part with all that changed since it was opened; the very same text where nothing did. */
+export function savedSheetXml(
+  { book, xml, data, styles }: OpenedSheet,
+  now: SavingSheet,
+  structure: readonly StructureEdit[],
+  stylePatch: StylePatch,
+): string {
+  const parsed = parseSheetXml(xml);
+  if (parsed === null) return xml;
+  const edits = structure.filter(({ sheetId }) => sheetId === book.sheetId);
+  let sheet = edits.reduce((held, edit) => shiftSheetXml(held, edit, book.name), parsed);
+  const opened = edits.reduce(shiftedState, openedState(data, styles));
+  const kinds = formulaKinds(sheet);
+  const wanted = changedCells({
+    opened,
+    now: now.state,
+    // A formula shared among cells, or one that fills several, names cells that may have moved or changed.
+    mustWrite: (row, column) => {
+      const kind = kinds.get(cellName(row, column));
+      return kind === "shared" || (kind === "array" && edits.length > 0);
+    },
+    isArray: (row, column) => kinds.get(cellName(row, column)) === "array",
+    format: (row, column, before, after) => stylePatch.formatLike(formatAt(sheet, row, column), before, after),
+  });
+  const sharedAlone = wanted.every(({ row, column }) => kinds.get(cellName(row, column)) === "shared");
+  const rows = changedRows(data, now, edits);
+  const columns = columnStates({ columnData: data.columnData ?? {} });
+  const columnsChanged = edits.every(({ axis }) => axis === "row") && text(columns) !== text(now.columns);
+  const merges = (sheet.after.match(/<(?:\w+:)?mergeCell\s[^>]*>/g) ?? []).map((tag) => /\sref="([^"]*)"/.exec(tag)?.[1] ?? "");
+  const mergesChanged = [...merges].sort().join() !== [...now.merges].sort().join();
+  if (edits.length === 0 && sharedAlone && rows.size === 0 && !columnsChanged && !mergesChanged) {
+    if (!wanted.some(({ row, column }) => differs(opened, now, row, column))) return xml;
+  }
+  sheet = rowPatch(patchCells(sheet, wanted), rows);
+  if (columnsChanged) sheet = { ...sheet, before: columnPatch(sheet.before, now.columns, sheet.prefix) };
+  if (mergesChanged) sheet = { ...sheet, after: mergePatch(sheet.after, now.merges, sheet.prefix) };
+  return printSheetXml(sheet);
+}
+
+function differs(opened: ReturnType<typeof openedState>, now: SavingSheet, row: number, column: number): boolean {
+  const [before, after] = [opened.get(row)?.get(column), now.state.get(row)?.get(column)];
+  return before?.formula !== after?.formula || JSON.stringify(before?.value) !== JSON.stringify(after?.value);
+}
+
+function text(columns: ReadonlyMap<number, unknown>): string {
+  return JSON.stringify([...columns].sort(([a], [b]) => a - b));
+}
+
+/** Which cells of the part hold a formula of more than one cell. */
+function formulaKinds({ rows }: SheetXml): Map<string, "shared" | "array"> {
+  const kinds = new Map<string, "shared" | "array">();
+  for (const { row, cells } of rows) {
+    for (const { column, xml } of cells) {
+      const kind = /<(?:\w+:)?f\b[^>]*\st="(shared|array)"/.exec(xml)?.[1];
+      if (kind === "shared" || kind === "array") kinds.set(cellName(row, column), kind);
+    }
+  }
+  return kinds;
+}
+
+function formatAt({ rows }: SheetXml, row: number, column: number): number {
+  const cell = rows.find((held) => held.row === row)?.cells.find((held) => held.column === column);
+  return Number(/^<[^>]*\ss="(\d+)"/.exec(cell?.xml ?? "")?.[1] ?? 0);
+}
+
+const POINTS_A_PIXEL = 72 / 96;
+
+/** Rows that became higher or lower by hand, were hidden or shown. */
+function changedRows(data: Partial<IWorksheetData>, now: SavingSheet, edits: readonly StructureEdit[]): Map<number, RowState> {
+  const before = new Map<number, { h?: number; hd?: BooleanNumber }>();
+  for (const [row, held] of Object.entries(data.rowData ?? {})) {
+    const moved = edits
+      .filter(({ axis }) => axis === "row")
+      .reduce<number | null>((at, edit) => (at === null ? null : shiftedIndex(at, edit)), Number(row));
+    if (moved !== null && held) before.set(moved, held);
+  }
+  const changed = new Map<number, RowState>();
+  for (const [key, held] of Object.entries(now.rowData)) {
+    const row = Number(key);
+    const old = before.get(row);
+    const isHidden = held?.hd === BooleanNumber.TRUE;
+    const wasHidden = old?.hd === BooleanNumber.TRUE;
+    // Heights that the grid fits to the text by itself are not the user's.
+    const isSetByHand = held?.h !== undefined && held.h !== old?.h && held.ia !== BooleanNumber.TRUE;
+    if (isHidden === wasHidden && !isSetByHand) continue;
+    changed.set(row, { heightPoints: held?.h === undefined ? null : held.h * POINTS_A_PIXEL, hidden: isHidden });
+  }
+  return changed;
+}

@@ -1,0 +1,31 @@
+import type { IWorksheetData } from "@univerjs/core";
+import type { ColumnState } from "./columnPatch";
+import type { SheetState } from "./sheetState";
+import type { StructureEdit } from "./structureEdit";
+
+/** One table of the grid: its area as a reference, heading row included, and the headings as they stand. */
+export interface SavingTable {
+  readonly name: string;
+  readonly reference: string;
+  readonly headings: readonly string[];
+}
+
+/** One sheet of the grid as saving sees it. */
+export interface SavingSheet {
+  readonly sheetId: string;
+  readonly name: string;
+  readonly hidden: boolean;
+  readonly state: SheetState;
+  readonly rowData: IWorksheetData["rowData"];
+  readonly columns: ReadonlyMap<number, ColumnState>;
+  readonly merges: readonly string[];
+  readonly tables: readonly SavingTable[];
+}
+
+/** All that saving needs of the grid, so that it can be tested without one. */
+export interface SavingBook {
+  readonly sheets: readonly SavingSheet[];
+  readonly activeSheet: number;
+  readonly structure: readonly StructureEdit[];
+  readonly kept: ReadonlyMap<string, string>;
+}

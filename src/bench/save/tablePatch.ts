@@ -1,0 +1,37 @@
+import { xmlAttribute } from "../file/xmlAttribute";
+import { xmlEscape } from "../file/xmlEscape";
+import { setXmlAttribute } from "./setXmlAttribute";
+
+/**
+ * A table's part with the area and the headings it has now. Excel repairs a file whose heading cells and columns
+ * disagree, so the columns follow the cells: one that keeps its name keeps all it had.
+ */
+export function tablePatch(xml: string, reference: string, headings: readonly string[]): string {
+  const columns = xml.match(/<tableColumn\b[^>]*?(?:\/>|>[\s\S]*?<\/tableColumn>)/g) ?? [];
+  const nameOf = (column: string) => fileName(xmlAttribute(/^<[^>]*>/.exec(column)?.[0] ?? "", "name") ?? "");
+  const same = columns.length === headings.length && columns.every((column, index) => nameOf(column) === headings[index]);
+  const renamed = columns.length === headings.length ? columns : null;
+  let nextId = Math.max(0, ...columns.map((column) => Number(xmlAttribute(column, "id") ?? 0)));
+  const kept = headings.map((heading, index) => {
+    const written = heading.replace(/\r?\n/g, "_x000a_");
+    const held = columns.find((column) => nameOf(column) === heading) ?? renamed?.[index];
+    if (held === undefined) return `<tableColumn id="${++nextId}" name="${xmlEscape(written)}"/>`;
+    return held.replace(/^<[^>]*>/, (tag) => setXmlAttribute(tag, "name", written));
+  });
+  const totals = Number(xmlAttribute(/<table\b[^>]*>/.exec(xml)?.[0] ?? "", "totalsRowCount") ?? 0);
+  const moved = xml
+    .replace(/<table\b[^>]*>/, (tag) => setXmlAttribute(tag, "ref", reference))
+    .replace(/<autoFilter\b[^>]*>/, (tag) => setXmlAttribute(tag, "ref", withoutTotals(reference, totals)));
+  if (same) return moved;
+  return moved.replace(/<tableColumns\b[^>]*>[\s\S]*<\/tableColumns>/, () => {
+    return `<tableColumns count="${kept.length}">${kept.join("")}</tableColumns>`;
+  });
+}
+
+function fileName(name: string): string {
+  return name.replace(/_x000[aA]_/g, "\n");
+}
+
+function withoutTotals(reference: string, totals: number): string {
+  return reference.replace(/\d+$/, (last) => String(Number(last) - totals));
+}
