@@ -19,7 +19,9 @@ export interface FakePort extends SheetPort {
   readonly deleteSheet: (sheetId: string) => void;
   readonly protectSheet: (sheetId: string) => void;
   /** The next calls of that name come back with this problem. */
-  readonly failNext: (call: "readWorkbook" | "readSheet" | "write" | "writeKept" | "readKept" | "goTo" | "restore") => void;
+  readonly failNext: (
+    call: "readWorkbook" | "readSheet" | "write" | "writeKept" | "readKept" | "goTo" | "restore",
+  ) => void;
   readonly at: (sheetId: string, row: number, column: number) => Cell;
   readonly calls: readonly string[];
   readonly wentTo: readonly CellPosition[];
@@ -30,11 +32,19 @@ const broken = (call: string): Outcome<never> =>
   fail("argument-not-usable", { argument: call, given: "the workbook", expected: "it a moment and try again" });
 
 /** An in-memory workbook behind the port the pane works with. Sheet ids are "s0", "s1" in the order given. */
-export function fakePort(sheets: readonly FakeSheet[], options: { readonly name?: string; readonly dateSystem?: 1900 | 1904 } = {}): FakePort {
+export function fakePort(
+  sheets: readonly FakeSheet[],
+  options: { readonly name?: string; readonly dateSystem?: 1900 | 1904 } = {},
+): FakePort {
   const held = new Map(
     sheets.map((sheet, index) => [
       `s${index}`,
-      { name: sheet.name, rows: sheet.rows.map((row) => [...row]), formulas: new Map<string, string>(), isProtected: false },
+      {
+        name: sheet.name,
+        rows: sheet.rows.map((row) => [...row]),
+        formulas: new Map<string, string>(),
+        isProtected: false,
+      },
     ]),
   );
   const listeners = new Set<(changes: readonly SheetChange[]) => void>();
@@ -83,11 +93,23 @@ export function fakePort(sheets: readonly FakeSheet[], options: { readonly name?
     for (const edit of edits) {
       const sheet = held.get(edit.at.sheetId);
       if (sheet === undefined)
-        return fail("argument-not-usable", { argument: label, given: "a sheet that is gone", expected: "a sheet that is still there" });
+        return fail("argument-not-usable", {
+          argument: label,
+          given: "a sheet that is gone",
+          expected: "a sheet that is still there",
+        });
       if (sheet.isProtected)
-        return fail("argument-not-usable", { argument: label, given: sheet.name, expected: "a sheet that is not protected" });
+        return fail("argument-not-usable", {
+          argument: label,
+          given: sheet.name,
+          expected: "a sheet that is not protected",
+        });
       if (JSON.stringify(cellAt(edit.at)) !== JSON.stringify(edit.expected))
-        return fail("argument-not-usable", { argument: label, given: String(cellAt(edit.at)), expected: "the cell as it was when checked" });
+        return fail("argument-not-usable", {
+          argument: label,
+          given: String(cellAt(edit.at)),
+          expected: "the cell as it was when checked",
+        });
     }
     const prior = edits.map((edit) => ({ at: edit.at, expected: edit.value, value: cellAt(edit.at) }));
     for (const edit of edits) put(edit.at, edit.value, edit.formula);

@@ -21,7 +21,14 @@ interface FindingCardProps {
 }
 
 /** One finding: where, what it holds, what is wrong, and what can be done. */
-export const FindingCard = memo(function FindingCard({ open, held, reason, dispatch, onRepair, onIgnore }: FindingCardProps) {
+export const FindingCard = memo(function FindingCard({
+  open,
+  held,
+  reason,
+  dispatch,
+  onRepair,
+  onIgnore,
+}: FindingCardProps) {
   const styles = useCheckStyles();
   const { finding, id } = open;
   const place = `${finding.sheetName}!${cellName(finding.at.row, finding.at.column)}`;
@@ -46,9 +53,7 @@ export const FindingCard = memo(function FindingCard({ open, held, reason, dispa
         </fieldset>
       )}
       <div className={styles.actions}>
-        {finding.fix !== undefined && (
-          <RepairButton repair={finding.fix} place={place} isFix onRepair={onRepair} />
-        )}
+        {finding.fix !== undefined && <RepairButton repair={finding.fix} place={place} isFix onRepair={onRepair} />}
         <Button
           className={styles.action}
           size="small"

@@ -32,7 +32,9 @@ export function IgnoreForm({ place, reason, dispatch, onIgnore }: IgnoreFormProp
         label="Why is it right as it is?"
         hint="Kept in the workbook. The finding comes back when the cell changes."
         validationState={isReasonMissing && reason.trim() === "" ? "error" : "none"}
-        validationMessage={isReasonMissing && reason.trim() === "" ? "Give a reason, such as: agreed with the lender." : undefined}
+        validationMessage={
+          isReasonMissing && reason.trim() === "" ? "Give a reason, such as: agreed with the lender." : undefined
+        }
       >
         <Input
           autoFocus

@@ -17,7 +17,9 @@ export function IgnoredList({ ignored, unreadable, onCheckAgain }: IgnoredListPr
   if (ignored.length === 0 && unreadable === 0) return null;
   return (
     <details className={styles.details}>
-      <summary className={styles.detailsSummary}>{sayCount(ignored.length, "finding ignored", "findings ignored")}</summary>
+      <summary className={styles.detailsSummary}>
+        {sayCount(ignored.length, "finding ignored", "findings ignored")}
+      </summary>
       {unreadable > 0 && (
         <p>{sayCount(unreadable, "kept entry", "kept entries")} could not be read; what they hid is shown as found.</p>
       )}

@@ -26,7 +26,14 @@ const NAMING_FIELDS: Readonly<Record<TableKind, readonly string[]>> = {
 export function findingKey(finding: Finding, tables: readonly SheetTable[]): string {
   const { at, ruleId, messageId, sheetName, heading, raw } = finding;
   const table = tableAt(at, tables);
-  const parts = [ruleId, messageId, sheetName, heading, contentText(raw), table === undefined ? `row ${at.row}` : rowName(table, at.row)];
+  const parts = [
+    ruleId,
+    messageId,
+    sheetName,
+    heading,
+    contentText(raw),
+    table === undefined ? `row ${at.row}` : rowName(table, at.row),
+  ];
   return JSON.stringify(parts);
 }
 

@@ -3,7 +3,10 @@ import type { IgnoredEntry } from "./IgnoredEntry";
 const TEXTS = ["key", "place", "heading", "held", "message", "reason", "ignoredOn"] as const;
 
 /** The ignored findings out of the text kept in the workbook. Entries that cannot be read are counted, not guessed at. */
-export function parseIgnored(text: string | null): { readonly entries: readonly IgnoredEntry[]; readonly unreadable: number } {
+export function parseIgnored(text: string | null): {
+  readonly entries: readonly IgnoredEntry[];
+  readonly unreadable: number;
+} {
   if (text === null || text.trim() === "") return { entries: [], unreadable: 0 };
   const list = listIn(text);
   if (list === null) return { entries: [], unreadable: 1 };

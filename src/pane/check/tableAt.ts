@@ -7,7 +7,11 @@ export function tableAt(at: CellPosition, tables: readonly SheetTable[]): SheetT
     const row = at.row - table.firstRow;
     const column = at.column - table.firstColumn;
     return (
-      at.sheetId === table.sheetId && row >= 0 && row < table.cells.length && column >= 0 && column < table.headings.length
+      at.sheetId === table.sheetId &&
+      row >= 0 &&
+      row < table.cells.length &&
+      column >= 0 &&
+      column < table.headings.length
     );
   });
 }

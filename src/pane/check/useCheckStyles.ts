@@ -70,7 +70,11 @@ export const useCheckStyles = makeStyles({
     borderRadius: tokens.borderRadiusMedium,
     backgroundColor: tokens.colorNeutralBackground2,
   },
-  panelHeading: { margin: `0 0 ${tokens.spacingVerticalXS}`, fontSize: "inherit", fontWeight: tokens.fontWeightSemibold },
+  panelHeading: {
+    margin: `0 0 ${tokens.spacingVerticalXS}`,
+    fontSize: "inherit",
+    fontWeight: tokens.fontWeightSemibold,
+  },
   preview: { width: "100%", borderCollapse: "collapse", tableLayout: "fixed" },
   previewCell: {
     padding: `${tokens.spacingVerticalXXS} ${tokens.spacingHorizontalXXS}`,

@@ -14,5 +14,8 @@ export function useSplitFindings() {
     () => (findings === null || read === null ? null : nameFindings(findings, read.tables)),
     [findings, read],
   );
-  return useMemo(() => (named === null ? null : { ...splitIgnored(named, entries), entries, unreadable }), [named, entries, unreadable]);
+  return useMemo(
+    () => (named === null ? null : { ...splitIgnored(named, entries), entries, unreadable }),
+    [named, entries, unreadable],
+  );
 }

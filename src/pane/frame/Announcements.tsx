@@ -12,7 +12,8 @@ export function Announcements({ views }: { readonly views: readonly PaneView[] }
   const styles = useFrameStyles();
   const { state } = usePane();
   const notice = state.notices.at(-1)?.sentence ?? "";
-  const step = state.lastStep === null ? "" : `${state.lastStep.isPutBack ? "Put back" : "Done"}: ${state.lastStep.label}.`;
+  const step =
+    state.lastStep === null ? "" : `${state.lastStep.isPutBack ? "Put back" : "Done"}: ${state.lastStep.label}.`;
   return (
     <>
       <div className={styles.unseen} role="status">

@@ -15,8 +15,8 @@ export function NoTables() {
         <b>Piece, Description, Lender, Value, Out, Due, Back</b>
       </p>
       <p>
-        For lenders: <b>Lender, Terms, Courier days</b>. For looks: <b>Look, Order, Talent, Change, Shooting</b>. The order
-        does not matter, and columns of your own may stand between. The pane looks again as soon as you type.
+        For lenders: <b>Lender, Terms, Courier days</b>. For looks: <b>Look, Order, Talent, Change, Shooting</b>. The
+        order does not matter, and columns of your own may stand between. The pane looks again as soon as you type.
       </p>
     </section>
   );

@@ -16,4 +16,3 @@ export interface PaneActions {
   readonly readAgain: () => void;
   readonly dismissNotice: (id: number) => void;
 }
-

@@ -68,7 +68,8 @@ export function useSteadyList(root: RefObject<HTMLElement>): void {
       const place = places[Math.min(before.index, places.length - 1)];
       const target = place?.querySelector<HTMLElement>("button") ?? list.querySelector<HTMLElement>("[tabindex]");
       focused.current = null;
-      if (document.activeElement === document.body || document.activeElement === null) target?.focus({ preventScroll: true });
+      if (document.activeElement === document.body || document.activeElement === null)
+        target?.focus({ preventScroll: true });
     }
   });
 }

@@ -81,7 +81,8 @@ export function followWorkbook(
     sheetsWanted = new Set();
 
     if (isWhole || sheetIds.length > 0) {
-      const workbook = isWhole || before === null ? await port.readWorkbook() : await readSheets(before.workbook, sheetIds);
+      const workbook =
+        isWhole || before === null ? await port.readWorkbook() : await readSheets(before.workbook, sheetIds);
       if (isStopped) return;
       if (!workbook.ok) {
         listener.failed(workbook.problem);
@@ -99,7 +100,10 @@ export function followWorkbook(
     await pause();
   }
 
-  async function readSheets(workbook: WorkbookSnapshot, sheetIds: readonly string[]): Promise<Outcome<WorkbookSnapshot>> {
+  async function readSheets(
+    workbook: WorkbookSnapshot,
+    sheetIds: readonly string[],
+  ): Promise<Outcome<WorkbookSnapshot>> {
     const isKnown = new Set(workbook.sheets.map((sheet) => sheet.sheetId));
     const outcomes = await Promise.all(sheetIds.filter((id) => isKnown.has(id)).map((id) => port.readSheet(id)));
     const sheets = outcomes.flatMap((outcome) => (outcome.ok ? [outcome.value] : []));

@@ -50,7 +50,12 @@ export function DayPicture({ plan }: { readonly plan: PlannedDay }) {
         {sayTime(from)}
       </text>
       {plan.meal !== null && (
-        <text x={(x(plan.meal.from) + x(plan.meal.until)) / 2} y={height - 4} textAnchor="middle" className={styles.pictureText}>
+        <text
+          x={(x(plan.meal.from) + x(plan.meal.until)) / 2}
+          y={height - 4}
+          textAnchor="middle"
+          className={styles.pictureText}
+        >
           meal
         </text>
       )}

@@ -11,7 +11,9 @@ import { useTodayStyles } from "./useTodayStyles";
 function sayLoan({ lender, quantity, value, currency }: LoanLine): string {
   const parts = [lender === "" ? "no lender" : lender];
   if (quantity > 1) parts.push(`${quantity} pieces`);
-  parts.push(value === null ? "no value" : currency === "" ? `value ${sayMoney(value, "")}` : sayMoney(value, currency));
+  parts.push(
+    value === null ? "no value" : currency === "" ? `value ${sayMoney(value, "")}` : sayMoney(value, currency),
+  );
   return parts.join(" · ");
 }
 

@@ -42,8 +42,8 @@ export function TodayView() {
       <DayChooser />
       {pieces.length === 0 ? (
         <p className={styles.note}>
-          No table of pieces was read, so nothing can be said of loans and value. A row of headings such as Piece, Lender,
-          Value, Out, Due, Back makes one.
+          No table of pieces was read, so nothing can be said of loans and value. A row of headings such as Piece,
+          Lender, Value, Out, Due, Back makes one.
         </p>
       ) : (
         <>

@@ -72,7 +72,12 @@ export function ValuePicture({ value, asOf, limit }: ValuePictureProps) {
           </text>
         )}
         {todayBar !== undefined && todayBar.leftPx > 45 && todayBar.leftPx < WIDTH - 75 && (
-          <text x={todayBar.leftPx + todayBar.widthPx / 2} y={HEIGHT - 4} textAnchor="middle" className={styles.pictureText}>
+          <text
+            x={todayBar.leftPx + todayBar.widthPx / 2}
+            y={HEIGHT - 4}
+            textAnchor="middle"
+            className={styles.pictureText}
+          >
             {"as of"}
           </text>
         )}

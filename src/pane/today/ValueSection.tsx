@@ -40,7 +40,8 @@ export function ValueSection({ value, limits, asOf }: ValueSectionProps) {
         {cover.is === "no limit" && "No cover limit is set. "}
         {cover.is === "within" &&
           `${sayMoney(cover.left, currency)} below the cover of ${sayMoney(cover.limit, currency)} (${Math.round(cover.share * 100)} % used). `}
-        {cover.is === "over" && `Over the cover of ${sayMoney(cover.limit, currency)} by ${sayMoney(cover.overBy, currency)}. `}
+        {cover.is === "over" &&
+          `Over the cover of ${sayMoney(cover.limit, currency)} by ${sayMoney(cover.overBy, currency)}. `}
         {sayCount(piecesHeld, "piece", "pieces")} held, those that come back on the day counted
         {piecesUnvalued > 0 && `; ${piecesUnvalued} without a value`}.
       </p>

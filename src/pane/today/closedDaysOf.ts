@@ -4,7 +4,15 @@ import type { SheetSnapshot, TableArea, WorkbookSnapshot } from "../../sheet/she
 import type { ClosedDaysFound } from "./ClosedDaysFound";
 
 /** What a column of such days is headed. */
-const HEADINGS = ["closed", "closed days", "closed dates", "holiday", "holidays", "bank holidays", "public holidays"].map(nameKey);
+const HEADINGS = [
+  "closed",
+  "closed days",
+  "closed dates",
+  "holiday",
+  "holidays",
+  "bank holidays",
+  "public holidays",
+].map(nameKey);
 
 /** The first table of the workbook with a column of closed days. Cells of it that are no date are passed over. */
 export function closedDaysOf(workbook: WorkbookSnapshot): ClosedDaysFound {

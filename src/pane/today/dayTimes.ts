@@ -28,7 +28,9 @@ function rowsOf(table: SheetTable): readonly CallAndWrap[] {
     const call = timeIn(cellOf(row, "call"));
     if (call === null) return [];
     const at = placeOf(table, row, ["call"]);
-    return [{ date: dayIn(cellOf(row, "date")), call, wrap: timeIn(cellOf(row, "wrap")), at, sheetName: table.sheetName }];
+    return [
+      { date: dayIn(cellOf(row, "date")), call, wrap: timeIn(cellOf(row, "wrap")), at, sheetName: table.sheetName },
+    ];
   });
 }
 

@@ -71,7 +71,9 @@ function timesFor(
   typedCalls: ReadonlyMap<number, number>,
 ): CallAndWrap | null {
   const known = dayTimes(read);
-  const found = known.find(({ date }) => date !== null && date === day) ?? (dayCount < 2 ? known.find(({ date }) => date === null) : undefined);
+  const found =
+    known.find(({ date }) => date !== null && date === day) ??
+    (dayCount < 2 ? known.find(({ date }) => date === null) : undefined);
   const typed = typedCalls.get(day ?? 0);
   if (found !== undefined) return found;
   return typed === undefined ? null : { date: day, call: typed, wrap: null, at: null, sheetName: "" };
@@ -99,4 +101,3 @@ function lookLine(table: SheetTable, look: Look, planned: PlannedLook | null): L
           },
   };
 }
-

@@ -50,11 +50,19 @@ export function valueToday(tables: readonly PieceTable[], asOf: number): readonl
   );
   return [...byCurrency]
     .map(([currency, group]) => currencyToday(currency, group, asOf, days))
-    .filter(({ valueOut: value, piecesHeld, unread, days: shown }) => value > 0 || piecesHeld > 0 || unread.length > 0 || shown.some((day) => day.valueOut > 0))
+    .filter(
+      ({ valueOut: value, piecesHeld, unread, days: shown }) =>
+        value > 0 || piecesHeld > 0 || unread.length > 0 || shown.some((day) => day.valueOut > 0),
+    )
     .sort((a, b) => b.valueOut - a.valueOut);
 }
 
-function currencyToday(currency: string, { readable, unread }: OneCurrency, asOf: number, days: readonly number[]): CurrencyValue {
+function currencyToday(
+  currency: string,
+  { readable, unread }: OneCurrency,
+  asOf: number,
+  days: readonly number[],
+): CurrencyValue {
   const pieces = pieceRowsFrom(readable);
   const valueOn = (day: number): number => {
     const outcome = valueOut(pieces, day, true);

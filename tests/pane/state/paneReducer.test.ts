@@ -6,7 +6,11 @@ import type { PaneState } from "../../../src/pane/state/PaneState";
 
 const start = initialPaneState("today", 46086);
 const after = (state: PaneState, ...actions: readonly PaneAction[]): PaneState => actions.reduce(paneReducer, state);
-const workbook = (name: string) => ({ workbook: { name, dateSystem: 1900 as const, sheets: [] }, tables: [], unread: [] });
+const workbook = (name: string) => ({
+  workbook: { name, dateSystem: 1900 as const, sheets: [] },
+  tables: [],
+  unread: [],
+});
 
 test("the day is today until one is chosen, and follows the clock over midnight", () => {
   expect(start.asOf).toBe(46086);
@@ -14,13 +18,18 @@ test("the day is today until one is chosen, and follows the clock over midnight"
 });
 
 test("a chosen day stays when the clock passes midnight", () => {
-  expect(
-    after(start, { type: "day chosen", asOf: 46100 }, { type: "day turned", today: 46087 }),
-  ).toMatchObject({ asOf: 46100, today: 46087 });
+  expect(after(start, { type: "day chosen", asOf: 46100 }, { type: "day turned", today: 46087 })).toMatchObject({
+    asOf: 46100,
+    today: 46087,
+  });
 });
 
 test("a problem keeps what is shown", () => {
-  const shown = after(start, { type: "workbook read", read: workbook("a.xlsx") }, { type: "workbook checked", findings: [{} as Finding] });
+  const shown = after(
+    start,
+    { type: "workbook read", read: workbook("a.xlsx") },
+    { type: "workbook checked", findings: [{} as Finding] },
+  );
   const later = after(shown, { type: "told", kind: "problem", sentence: "The sheet is protected." });
   expect(later.findings).toBe(shown.findings);
   expect(later.read).toBe(shown.read);
@@ -41,12 +50,19 @@ test("the same sentence stands once, with a new number so that it is announced a
 });
 
 test("at most three messages stand at once", () => {
-  const many = after(start, ...["a", "b", "c", "d"].map((sentence) => ({ type: "told", kind: "problem", sentence }) as const));
+  const many = after(
+    start,
+    ...["a", "b", "c", "d"].map((sentence) => ({ type: "told", kind: "problem", sentence }) as const),
+  );
   expect(many.notices.map((notice) => notice.sentence)).toEqual(["b", "c", "d"]);
 });
 
 test("a dismissed message goes and the others stay", () => {
-  const told = after(start, { type: "told", kind: "done", sentence: "a" }, { type: "told", kind: "done", sentence: "b" });
+  const told = after(
+    start,
+    { type: "told", kind: "done", sentence: "a" },
+    { type: "told", kind: "done", sentence: "b" },
+  );
   expect(after(told, { type: "notice dismissed", id: 1 }).notices.map((notice) => notice.sentence)).toEqual(["b"]);
 });
 
