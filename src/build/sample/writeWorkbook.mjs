@@ -99,9 +99,11 @@ function widths(sheet, list) {
 }
 
 /** A formula whose result spills; where it stands is remembered for the dynamic-array marks in the file. */
-function spill(sheet, spills, address, formula) {
+function spill(sheet, spills, address, formula, headings = 0) {
   sheet.getCell(address).value = { formula };
   spills.push({ sheet: sheet.name, address });
+  const top = sheet.getCell(address);
+  for (let column = 0; column < headings; column++) heading(sheet.getCell(top.row, top.col + column));
 }
 
 /** The rows of a table that fit a condition, with their heading row: what a whole-table function takes. */
@@ -185,20 +187,20 @@ function totalsSheet(workbook, spills) {
   const sheet = workbook.addWorksheet("Totals");
   title(sheet, "Who still has what out", "worked out from Loans for the as-of day on Job");
   widths(sheet, [26, 14, 14, 17, 13, 13, 15, 13, 12]);
-  spill(sheet, spills, "A4", "_xldudf_TACK_LENDERTOTALS(Loans[#All],AsOf)");
+  spill(sheet, spills, "A4", "_xldudf_TACK_LENDERTOTALS(Loans[#All],AsOf)", 9);
 }
 
 function lateSheet(workbook, spills) {
   const sheet = workbook.addWorksheet("Late");
   title(sheet, "Late on the as-of day", "most late first, then most valuable");
   widths(sheet, [9, 30, 11, 24, 10, 7, 12, 6, 11, 9, 12, 32, 12, 12, 9, 19, 14, 8, 10, 22, 10]);
-  spill(sheet, spills, "A4", "_xldudf_TACK_LATEROWS(Loans[#All],AsOf)");
+  spill(sheet, spills, "A4", "_xldudf_TACK_LATEROWS(Loans[#All],AsOf)", 21);
 }
 
 function daySheet(workbook, spills, day) {
   const sheet = workbook.addWorksheet(day.sheet);
   title(sheet, day.sheet, "timed from Looks and the people on Job; change a minute there and watch the wrap");
-  widths(sheet, [24, 12, 13, 12, 12, 12, 26, 9]);
+  widths(sheet, [24, 18, 13, 12, 12, 12, 26, 9]);
   [
     ["Date", day.date],
     ["Call", day.call],
@@ -210,7 +212,7 @@ function daySheet(workbook, spills, day) {
   const looks = rowsWhere("Looks", "Looks[Date]=B4");
   sheet.getCell(7, 1).value = "Minutes to spare at wrap";
   spill(sheet, spills, "B7", `_xldudf_TACK_DAYFIT(${looks},B5,B6,People[])`);
-  spill(sheet, spills, "A9", `_xldudf_TACK_DAYPLAN(${looks},B5,People[])`);
+  spill(sheet, spills, "A9", `_xldudf_TACK_DAYPLAN(${looks},B5,People[])`, 8);
   return sheet;
 }
 
