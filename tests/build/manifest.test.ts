@@ -35,9 +35,9 @@ const valueOf = (resid: string | undefined): string =>
 
 /** What the vendor's own reader makes of a manifest; in a process of its own, since a part of it is no CommonJS. */
 function vendorInfo(file: string): Record<string, unknown> {
-  const script = `require("office-addin-manifest").OfficeAddinManifest.readManifestFile(process.argv[1])
+  const script = `require(process.argv[1]).OfficeAddinManifest.readManifestFile(process.argv[2])
     .then((info) => process.stdout.write(JSON.stringify(info)))`;
-  const answer = execFileSync(process.execPath, ["-e", script, file], {
+  const answer = execFileSync(process.execPath, ["-e", script, require.resolve("office-addin-manifest"), file], {
     cwd: join(__dirname, "../.."),
     stdio: ["ignore", "pipe", "pipe"],
   });

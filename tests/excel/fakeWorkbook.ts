@@ -31,7 +31,7 @@ export interface FakeSheet {
   merged: FakeArea[];
 }
 
-export interface FakeEvent {
+interface FakeEvent {
   readonly name: string;
   readonly worksheetId: string;
   readonly address: string;
@@ -86,7 +86,7 @@ export function fillCell(sheet: FakeSheet, row: number, column: number, typed: u
   sheet.cells.set(`${row},${column}`, { ...asTyped(typed, format), format });
 }
 
-export function covers(area: FakeArea, row: number, column: number): boolean {
+function covers(area: FakeArea, row: number, column: number): boolean {
   return (
     row >= area.rowIndex &&
     row < area.rowIndex + area.rowCount &&
