@@ -1,4 +1,4 @@
-import kinds from "../../shared/garment-kinds.json";
+import { endings, headFirst, headLast } from "../../shared/garment-kinds.json";
 import type { GarmentKind } from "../domain/carry/garmentKind";
 
 interface KnownWord {
@@ -7,11 +7,8 @@ interface KnownWord {
   readonly headLast: boolean;
 }
 
-const KNOWN: ReadonlyMap<string, KnownWord> = new Map([
-  ...listWords(kinds.headFirst, false),
-  ...listWords(kinds.headLast, true),
-]);
-const ENDINGS: readonly (readonly [string, GarmentKind])[] = Object.entries(kinds.endings).flatMap(([kind, words]) =>
+const KNOWN: ReadonlyMap<string, KnownWord> = new Map([...listWords(headFirst, false), ...listWords(headLast, true)]);
+const ENDINGS: readonly (readonly [string, GarmentKind])[] = Object.entries(endings).flatMap(([kind, words]) =>
   words.split(", ").map((word) => [word, kind as GarmentKind] as const),
 );
 const LONGEST_PHRASE = 3;

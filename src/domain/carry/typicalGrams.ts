@@ -1,7 +1,7 @@
-import weights from "../../../shared/garment-weights.json";
+import { grams } from "../../../shared/garment-weights.json";
 import type { GarmentKind } from "./garmentKind";
 
-const GRAMS: Readonly<Partial<Record<GarmentKind, readonly (number | string)[]>>> = weights.grams;
+const GRAMS: Readonly<Partial<Record<GarmentKind, number>>> = grams;
 
 /**
  * What one garment of a kind typically weighs, in grams (a pair of shoes is one); null for a kind that varies too much.
@@ -9,6 +9,5 @@ const GRAMS: Readonly<Partial<Record<GarmentKind, readonly (number | string)[]>>
  * Sources beside each figure in shared/garment-weights.json: a published table for clothes, none for shoes, bags and small things.
  */
 export function typicalGrams(kind: GarmentKind): number | null {
-  const grams = GRAMS[kind]?.[0];
-  return typeof grams === "number" ? grams : null;
+  return GRAMS[kind] ?? null;
 }

@@ -1,12 +1,12 @@
-// English, French, Spanish, Italian, German, without accents; ordinals where terms use them ("second working day after").
+// English, French, Spanish, Italian, German, without accents.
 // Italian "due" is missing since it is English too ("due in 7 days"), and "sept" since it is a month; parseTerms minds both.
 const WORDS_OF_NUMBER: Readonly<Record<number, string>> = {
   0: "zero",
-  1: "first eins",
-  2: "two second deux dos zwei",
-  3: "three third trois tres tre drei",
-  4: "four fourth quatre cuatro quattro vier",
-  5: "five fifth cinq cinco cinque funf fuenf",
+  1: "eins",
+  2: "two deux dos zwei",
+  3: "three trois tres tre drei",
+  4: "four quatre cuatro quattro vier",
+  5: "five cinq cinco cinque funf fuenf",
   6: "six seis sei sechs",
   7: "seven siete sette sieben",
   8: "eight huit ocho otto acht",

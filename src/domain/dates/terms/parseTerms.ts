@@ -42,7 +42,7 @@ export function parseTerms(given: string | number, argument = "terms"): Outcome<
 
 /** "the Monday" or "the first Monday", not "the second". */
 function isFirst({ symbols, values }: TermTokens): boolean {
-  const ordinalAt = symbols.indexOf("n");
+  const ordinalAt = symbols.indexOf("o");
   return ordinalAt < 0 || values[ordinalAt] === 1;
 }
 
@@ -51,7 +51,7 @@ function anchorIn(symbols: string): TermsAnchor {
 }
 
 function readSpan({ symbols, values }: TermTokens, given: string, argument: string): Outcome<Terms> {
-  const numberAt = symbols.indexOf("n");
+  const numberAt = symbols.search(/[no]/);
   const count = numberAt < 0 ? 1 : values[numberAt]!;
   const from = anchorIn(symbols);
   if (/[WBb]/.test(symbols)) return spanOfDays("working days", count, from, given, argument);

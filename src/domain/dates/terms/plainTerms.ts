@@ -20,5 +20,5 @@ export function plainTerms(given: string): string {
   if (text.includes("'"))
     text = text.replace(ELIDED, (_, word) => (word === "dall" ? "dal " : word === "d" ? "de " : ""));
   if (text.includes("due ")) text = text.replace(ITALIAN_TWO, "2");
-  return PHRASES.test(text) ? text.replace(PHRASES, "by") : text;
+  return text.replace(PHRASES, "by");
 }

@@ -24,6 +24,8 @@ export const termForms = {
     `Z${TAIL}?`,
     // "within 5 days of the shoot"
     `(?<=I)n${UNIT}P${SHOOT}`,
+    // "2nd working day after wrap"
+    `o${ONE_DAY}${TAIL}?`,
     // "day after the shoot", "jour ouvré suivant le tournage"
     `${ONE_DAY}${TAIL}`,
     // "shoot + 3 days", "after wrap 5 working days"
@@ -35,11 +37,11 @@ export const termForms = {
   /** "same day", "same day as the shoot" */
   sameDay: form(`(?:YD|DY|y)(?:P${ANCHOR})?`),
   /** "Friday", "following Monday", "first Mon after wrap" */
-  weekday: form(`n?G?FG?${TAIL}?`),
+  weekday: form(`o?G?FG?${TAIL}?`),
   /** "next Friday": this week's or next week's. */
   eitherWeekday: form(`XF${TAIL}?`, `FX`),
   monthEnd: form("Q", "EP?M", "ME"),
   nextMonthEnd: form("EP?[XG]M", "EP?M[XG]", "ME[XG]"),
   /** "5 March 2026", "Thu 5 de marzo de 2026", "2026-03-05" */
-  date: form("F?P?[nN]P?[nN]P?nF?", "F?f"),
+  date: form("F?P?[noN]P?[noN]P?nF?", "F?f"),
 } as const;

@@ -4,12 +4,12 @@ import { numberFromWord } from "./numberFromWord";
 import { termSymbol } from "./termSymbol";
 
 /**
- * A phrase cut into words that matter, one symbol each (see termSymbol; besides: n number, F weekday, N a month's name,
+ * A phrase cut into words that matter, one symbol each (see termSymbol; besides: n number, o ordinal number, F weekday, N a month's name,
  * f figures such as 7-10 or 03/04/26, ? not understood).
  */
 export interface TermTokens {
   readonly symbols: string;
-  /** The number of an n, the weekday of an F; 0 for the others. */
+  /** The number of an n or o, the weekday of an F; 0 for the others. */
   readonly values: readonly number[];
 }
 
@@ -21,6 +21,9 @@ export interface TokenPlaces {
 
 // Punctuation that says nothing. A question mark, a slash or a percent sign does say something, so those are not understood.
 const SILENT = " \t\r\n.,;:!()[]'\"*_-";
+// In the other languages terms are not said with ordinals.
+const ORDINALS = ["", "first", "second", "third", "fourth", "fifth"];
+const ORDINAL_ENDINGS = new Set(["st", "nd", "rd", "th", "er", "o"]);
 const UNITS = "DdWBbCKMZH";
 
 /** Cuts lower-case text without accents into its words, and notes their places where these are wanted: only a refusal wants them. */
@@ -39,17 +42,12 @@ export function termTokens(text: string, places?: TokenPlaces): TermTokens {
       const word = text.slice(start, at);
       symbol = termSymbol(word);
       if (symbol === undefined) {
-        const number = numberFromWord(word);
-        if (number !== undefined) {
-          symbol = "n";
-          value = number;
-        } else if (isOrdinalEnding(word) && start > 0 && isDigit(text.charCodeAt(start - 1))) symbol = "";
-        else if (word === "sept") symbol = /^ (?:j|sem|mois|h)/.test(text.slice(at)) ? ((value = 7), "n") : "N";
-        else if (monthFromName(word) !== null) symbol = "N";
-        else {
-          const weekdays = word.length < 3 ? [] : weekdaysFromName(word);
-          symbol = weekdays.length === 1 ? ((value = weekdays[0]!), "F") : "?";
+        const isEnding = ORDINAL_ENDINGS.has(word) && symbols.endsWith("n") && isDigit(text.charCodeAt(start - 1));
+        if (isEnding) {
+          symbols = `${symbols.slice(0, -1)}o`;
+          continue;
         }
+        ({ symbol, value } = readWord(word, text.slice(at)));
       }
     } else if (isDigit(code)) {
       value = code - 48;
@@ -89,6 +87,19 @@ export function termTokens(text: string, places?: TokenPlaces): TermTokens {
   return { symbols: symbols.includes("a") ? symbols.replaceAll("a", "n") : symbols, values };
 }
 
+/** A word that termSymbol does not list: a number, an ordinal, a month, a weekday, or not understood. */
+function readWord(word: string, after: string): { symbol: string; value: number } {
+  const number = numberFromWord(word);
+  if (number !== undefined) return { symbol: "n", value: number };
+  const ordinal = ORDINALS.indexOf(word);
+  if (ordinal > 0) return { symbol: "o", value: ordinal };
+  // "sept jours" is a number, "5 sept 2026" a month.
+  if (word === "sept" && /^ (?:j|sem|mois|h)/.test(after)) return { symbol: "n", value: 7 };
+  if (monthFromName(word) !== null) return { symbol: "N", value: 0 };
+  const weekdays = word.length < 3 ? [] : weekdaysFromName(word);
+  return weekdays.length === 1 ? { symbol: "F", value: weekdays[0]! } : { symbol: "?", value: 0 };
+}
+
 function isLetter(code: number): boolean {
   return code >= 97 && code <= 122;
 }
@@ -102,8 +113,4 @@ function isFigure(text: string, at: number): boolean {
   const code = text.charCodeAt(at);
   if (isDigit(code)) return true;
   return (code === 45 || code === 46 || code === 47 || code === 44 || code === 58) && isDigit(text.charCodeAt(at + 1));
-}
-
-function isOrdinalEnding(word: string): boolean {
-  return word === "st" || word === "nd" || word === "rd" || word === "th" || word === "er" || word === "o";
 }

@@ -56,6 +56,8 @@ export const REFUSED: readonly (readonly [phrase: string, part: string])[] = [
   ["next Friday", '"the first Friday after" or "the Friday of the week after"'],
   ["vendredi prochain", '"the first Friday after" or "the Friday of the week after"'],
   ["second Monday after wrap", '"second monday"'],
+  ["2nd week", '"2nd week"'],
+  ["first month after shoot", '"first month after shoot"'],
   ["Monday or Tuesday", '"or"'],
   ["Mon Tue", '"tue"'],
   ["by 03/04/26", "2026-04-03 or 2026-03-04"],
