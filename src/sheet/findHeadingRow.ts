@@ -23,7 +23,10 @@ export function findHeadingRow(
 ): HeadingRow | null {
   let best: HeadingRow | null = null;
   for (let row = 0; row < cells.length && row < ROWS_SOUGHT; row += 1) {
-    const fieldCount = countFields(headingTexts(cells[row]!), kind, choices);
+    const texts = headingTexts(cells[row]!).filter((text) => text !== "");
+    // A row with no more texts than the best has fields cannot be better.
+    if (texts.length <= (best?.fieldCount ?? 0)) continue;
+    const fieldCount = countFields(texts, kind, choices);
     if (fieldCount >= 1 && fieldCount > (best?.fieldCount ?? 0)) best = { row, fieldCount };
   }
   return best;
@@ -33,7 +36,6 @@ function countFields(texts: readonly string[], kind: TableKind, choices: readonl
   const plain = new Set<string>();
   const givingWay = new Set<string>();
   for (const text of texts) {
-    if (text === "") continue;
     const chosen = choices.find((choice) => choice.heading !== null && sameHeading(choice.heading, text));
     const reading = chosen === undefined ? readHeading(kind, text)?.readings[0] : undefined;
     if (chosen !== undefined) plain.add(chosen.field);
