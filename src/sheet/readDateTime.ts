@@ -1,11 +1,10 @@
 import { dateFromText } from "../domain/dates/dateFromText";
+import { isSerialDay } from "../domain/dates/isSerialDay";
 import { fail } from "../domain/fail";
 import type { Outcome } from "../domain/outcome";
 import { showGiven } from "../domain/showGiven";
 import { succeed } from "../domain/succeed";
 import { readScalar } from "./readScalar";
-
-const LAST_SERIAL = 2958465;
 
 /**
  * A day with its time as the fraction, from a serial number, ISO text or text with a named month.
@@ -26,6 +25,6 @@ export function readDateTime(raw: unknown, argument: string): Outcome<number | n
 
 function readSerial(serial: number, argument: string): Outcome<number | null> {
   if (serial === 0) return succeed(null);
-  if (serial >= 1 && serial < LAST_SERIAL + 1) return succeed(serial);
+  if (isSerialDay(serial)) return succeed(serial);
   return fail("date-not-understood", { argument, given: showGiven(serial) });
 }
