@@ -9,6 +9,8 @@ export interface Sample {
   readonly tables: Partial<Record<TableKind, readonly (readonly Cell[])[]>>;
   /** "pieces!B2" to the formula behind that cell. */
   readonly formulas?: Readonly<Record<string, string>>;
+  /** What headings say of currency or unit. */
+  readonly hints?: Partial<Record<TableKind, SheetTable["hintOf"]>>;
   readonly dateSystem?: 1900 | 1904;
 }
 
@@ -51,5 +53,6 @@ function sheetTableOf(sample: Sample, kind: TableKind): SheetTable {
     sheetName: kind,
     firstRow: 0,
     firstColumn: 0,
-  } as SheetTable;
+    ...(sample.hints?.[kind] === undefined ? {} : { hintOf: sample.hints[kind] }),
+  };
 }
