@@ -1,5 +1,6 @@
 import type { Cell } from "../sheet/cell";
 import { literalText } from "./literalText";
+import { TEXT_FORMAT } from "./textFormat";
 
 /** How to set one cell: the format before the content, the content, and a format that must wait until after it. */
 export interface CellWriting {
@@ -9,8 +10,6 @@ export interface CellWriting {
   readonly content: string | number | boolean;
   readonly formatAfter: string | null;
 }
-
-const TEXT_FORMAT = "@";
 
 /**
  * The steps that make a cell hold exactly this.
