@@ -12,6 +12,7 @@ import { readColumnChoices } from "./readColumnChoices";
 import type { Table } from "./table";
 import type { TableKind } from "./tableKind";
 
+/** A range to read as a table, and what the caller needs of it. */
 export interface TableRequest {
   /** The range with its heading row; null where the argument is blank. */
   readonly cells: readonly (readonly unknown[])[] | null;

@@ -22,6 +22,7 @@ export interface UnreadArea {
   readonly kinds: readonly TableKind[];
 }
 
+/** The tables of a workbook, and the areas that look like tables and are none. */
 export interface WorkbookTables {
   /** In the order of the sheets, and on a sheet from the top. */
   readonly tables: readonly SheetTable[];

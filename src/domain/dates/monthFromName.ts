@@ -21,7 +21,7 @@ const MONTH_NAMES: readonly string[] = [
  * "jui" (juin or juillet) is null.
  */
 export function monthFromName(name: string): number | null {
-  if (name.length < 3) return null;
+  if (name.length < 3 || name.includes(" ")) return null;
   let found: number | null = null;
   for (let index = 0; index < MONTH_NAMES.length; index += 1) {
     if (!` ${MONTH_NAMES[index]}`.includes(` ${name}`)) continue;

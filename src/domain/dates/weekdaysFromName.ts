@@ -18,7 +18,7 @@ export function weekdaysFromName(name: string): readonly number[] {
   const found: number[] = [];
   WEEKDAY_NAMES.forEach((names, weekday) => {
     const listed = name.length < 3 ? ` ${names} `.includes(` ${name} `) : ` ${names}`.includes(` ${name}`);
-    if (listed && name !== "") found.push(weekday);
+    if (listed && name !== "" && !name.includes(" ")) found.push(weekday);
   });
   return found;
 }
