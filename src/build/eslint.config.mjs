@@ -42,6 +42,11 @@ export default tseslint.config(
     },
   },
   {
+    // A test file keeps what its set-up made between its tests.
+    files: ["tests/**"],
+    rules: { "no-restricted-syntax": ["error", noDefaultExport, noReExport] },
+  },
+  {
     files: ["src/{domain,sheet,checks,functions}/**/*.ts"],
     rules: {
       "no-restricted-syntax": ["error", noModuleState, noDefaultExport, noReExport, noClock, noRandom],
