@@ -8,7 +8,7 @@ import type { TableKind } from "./tableKind";
 /** What a heading says besides its field: "Value (£)" is in pounds sterling, "Weight kg" in kilograms. null where it does not. */
 export interface ColumnHint {
   readonly currency: string | null;
-  /** kg, g, lb or oz in a weight; min or h in a duration. */
+  /** kg, g, lb or oz in a weight; min in a duration. A duration in hours has no meaning here, since minutes are read. */
   readonly unit: string | null;
 }
 
@@ -91,6 +91,5 @@ function weightUnit(word: string): string | null {
 }
 
 function timeUnit(word: string): string | null {
-  if (/^(m|min|mins|minute|minutes|minuten|minuti|minutos|minuto|')$/i.test(word)) return "min";
-  return /^(h|hr|hrs|hour|hours|heures|horas|ore|std|stunden)$/i.test(word) ? "h" : null;
+  return /^(m|min|mins|minute|minutes|minuten|minuti|minutos|minuto|')$/i.test(word) ? "min" : null;
 }

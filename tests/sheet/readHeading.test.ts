@@ -178,6 +178,12 @@ test.each([
   expect(readHeading("pieces", heading)?.hint).toEqual({ currency, unit }),
 );
 
+test("a duration in hours has no meaning, since its numbers would be taken for minutes", () => {
+  expect(meaning("looks", "Change (min)")).toBe("change");
+  expect(meaning("looks", "Change (h)")).toBeNull();
+  expect(meaning("looks", "Shooting hours")).toBeNull();
+});
+
 test("brackets that say something unknown hide nothing: the heading then has no meaning", () => {
   expect(meaning("pieces", "Due (returned)")).toBeNull();
   expect(meaning("pieces", "Out (see slip)")).toBeNull();
