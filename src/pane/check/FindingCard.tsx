@@ -1,4 +1,4 @@
-import { Button } from "@fluentui/react-components";
+import { Button, mergeClasses } from "@fluentui/react-components";
 import { memo } from "react";
 import type { Dispatch } from "react";
 import { cellName } from "../../sheet/cellName";
@@ -55,7 +55,7 @@ export const FindingCard = memo(function FindingCard({
       <div className={styles.actions}>
         {finding.fix !== undefined && <RepairButton repair={finding.fix} place={place} isFix onRepair={onRepair} />}
         <Button
-          className={styles.action}
+          className={mergeClasses(styles.action, finding.fix === undefined && styles.outdented)}
           size="small"
           appearance="subtle"
           aria-label={`Ignore this finding at ${place}`}

@@ -61,6 +61,7 @@ export const useCheckStyles = makeStyles({
     marginTop: tokens.spacingVerticalXS,
   },
   action: { minWidth: 0, minHeight: "24px", maxWidth: "100%", overflowWrap: "anywhere", textAlign: "left" },
+  outdented: { marginLeft: `calc(-1 * ${tokens.spacingHorizontalS})` },
   choices: { margin: 0, padding: 0, border: "none", minWidth: 0 },
   legend: { padding: 0, color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200 },
   panel: {

@@ -1,4 +1,4 @@
-import type { UntoldLine } from "./UntoldLine";
+import type { UntoldLine } from "./untoldLine";
 
 /** What is held in one currency on the day, the pieces that come back that day counted. */
 export interface CurrencyValue {

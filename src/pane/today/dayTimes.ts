@@ -1,3 +1,4 @@
+import type { CellPosition } from "../../sheet/cellPosition";
 import { readDate } from "../../sheet/readDate";
 import { readHeading } from "../../sheet/readHeading";
 import { readTimeOfDay } from "../../sheet/readTimeOfDay";
@@ -6,10 +7,7 @@ import type { SheetTable } from "../../sheet/sheetTable";
 import type { ReadTables } from "../state/ReadTables";
 import type { CallAndWrap } from "./CallAndWrap";
 import { placeOf } from "./placeOf";
-
-/** Notes at the head of a sheet stand within these many rows and columns; tables below them are not searched. */
-const NOTE_ROWS = 30;
-const NOTE_COLUMNS = 12;
+import { sheetNotes } from "./sheetNotes";
 
 /**
  * The calls and wraps that the workbook holds: the rows of its day tables, and notes with the word in one cell and the
@@ -35,25 +33,23 @@ function rowsOf(table: SheetTable): readonly CallAndWrap[] {
 }
 
 function notesOn(sheet: SheetSnapshot): readonly CallAndWrap[] {
-  const found: CallAndWrap[] = [];
-  for (let column = 0; column < NOTE_COLUMNS; column++) {
-    let date: number | null = null;
-    let wrap: number | null = null;
-    let callAt: { readonly row: number; readonly call: number } | null = null;
-    for (const [row, cells] of sheet.values.slice(0, NOTE_ROWS).entries()) {
-      const label = cells[column];
-      const field = typeof label === "string" ? readHeading("day", label)?.readings[0]?.field : undefined;
-      const value = cells[column + 1];
-      if (field === "date") date ??= dayIn(value);
-      if (field === "wrap") wrap ??= timeIn(value);
-      const call = field === "call" ? timeIn(value) : null;
-      if (call !== null) callAt ??= { row, call };
+  const found = new Map<number, { date: number | null; wrap: number | null; call: number | null; at: CellPosition }>();
+  for (const { label, value, at } of sheetNotes(sheet)) {
+    const field = readHeading("day", label)?.readings[0]?.field;
+    if (field !== "date" && field !== "call" && field !== "wrap") continue;
+    // What stands in one column belongs together.
+    let notes = found.get(at.column);
+    if (notes === undefined) found.set(at.column, (notes = { date: null, wrap: null, call: null, at }));
+    if (field === "date") notes.date ??= dayIn(value);
+    if (field === "wrap") notes.wrap ??= timeIn(value);
+    if (field === "call" && notes.call === null) {
+      notes.call = timeIn(value);
+      notes.at = at;
     }
-    if (callAt === null) continue;
-    const at = { sheetId: sheet.sheetId, row: sheet.firstRow + callAt.row, column: sheet.firstColumn + column + 1 };
-    found.push({ date, call: callAt.call, wrap, at, sheetName: sheet.name });
   }
-  return found;
+  return [...found.values()].flatMap(({ date, wrap, call, at }) =>
+    call === null ? [] : [{ date, call, wrap, at, sheetName: sheet.name }],
+  );
 }
 
 function dayIn(raw: unknown): number | null {

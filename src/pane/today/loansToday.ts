@@ -2,14 +2,12 @@ import { isProblem } from "../../domain/isProblem";
 import { lateRows } from "../../domain/loans/lateRows";
 import { quantityHeld } from "../../domain/loans/quantityHeld";
 import { returnDay } from "../../domain/loans/returnDay";
-import { sayProblem } from "../../domain/wording";
 import { heldLine } from "./heldLine";
 import type { LoanLine } from "./LoanLine";
-import { namePiece } from "./namePiece";
 import type { PieceTable } from "./PieceTable";
 import { pieceRowsFrom } from "./pieceRowsFrom";
-import { placeOf } from "./placeOf";
-import type { UntoldLine } from "./UntoldLine";
+import { untoldLine } from "./untoldLine";
+import type { UntoldLine } from "./untoldLine";
 
 /** Where every loan stands on a day. */
 export interface LoansToday {
@@ -43,8 +41,7 @@ export function loansToday(tables: readonly PieceTable[], asOf: number): LoansTo
       const problem = isProblem(quantity) ? quantity : isProblem(due) ? due : null;
       if (typeof quantity === "number") piecesOut += quantity;
       if (problem !== null) {
-        const at = placeOf(table, row.row, isProblem(due) ? ["due", "out"] : ["back", "out"]);
-        untold.push({ at, sheetName: table.sheetName, name: namePiece(row), sentence: sayProblem(problem) });
+        untold.push(untoldLine(table, row, problem));
       } else if (due === null) {
         piecesWithoutDue += quantity as number;
       } else {

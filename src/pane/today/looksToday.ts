@@ -42,7 +42,8 @@ export function looksToday(
   const found = timesFor(read, day, days.length, typedCalls);
   const plan = found === null ? null : dayPlan({ looks: ofDay, call: found.call, crew: crew.crew, changes: new Map() });
   const planned = plan?.ok === true ? plan.value : null;
-  const spare = planned === null || found?.wrap == null ? null : minutesSpareAtWrap(planned, found.wrap);
+  const wrap = found?.wrap ?? null;
+  const spare = planned === null || wrap === null ? null : minutesSpareAtWrap(planned, wrap);
   return {
     days,
     day,

@@ -1,16 +1,14 @@
 import { isProblem } from "../../domain/isProblem";
 import type { PieceRow } from "../../domain/loans/pieceRow";
 import type { Problem } from "../../domain/problem";
-import { sayProblem } from "../../domain/wording";
 import { quantityHeld } from "../../domain/loans/quantityHeld";
 import { valueHeld } from "../../domain/value/valueHeld";
 import { valueOut } from "../../domain/value/valueOut";
-import { namePiece } from "./namePiece";
 import type { PieceTable } from "./PieceTable";
 import { pieceRowsFrom } from "./pieceRowsFrom";
 import { pictureDays } from "./pictureDays";
-import { placeOf } from "./placeOf";
-import type { UntoldLine } from "./UntoldLine";
+import { untoldLine } from "./untoldLine";
+import type { UntoldLine } from "./untoldLine";
 import type { CurrencyValue } from "./CurrencyValue";
 
 const DECIDING = ["out", "back", "settled", "quantity", "quantityBack", "currency", "value", "totalValue"] as const;
@@ -39,9 +37,7 @@ export function valueToday(tables: readonly PieceTable[], asOf: number): readonl
         group.readable.push(row);
         continue;
       }
-      const at = placeOf(table, row.row, [obstacle.field, "out"]);
-      const sentence = sayProblem(obstacle.problem);
-      group.unread.push({ row, line: { at, sheetName: table.sheetName, name: namePiece(row), sentence } });
+      group.unread.push({ row, line: untoldLine(table, row, obstacle) });
     }
   }
   const days = pictureDays(
@@ -85,11 +81,7 @@ function currencyToday(
   };
 }
 
-/** The first thing in the row that could keep its value on some day from being told, as a field and its problem. */
-function obstacleIn(row: PieceRow): { readonly field: string; readonly problem: Problem } | null {
-  for (const field of DECIDING) {
-    const problem = row[field];
-    if (isProblem(problem)) return { field, problem };
-  }
-  return null;
+/** The first thing in the row that could keep its value on some day from being told. */
+function obstacleIn(row: PieceRow): Problem | null {
+  return DECIDING.map((field) => row[field]).find(isProblem) ?? null;
 }

@@ -1,5 +1,6 @@
 import { closedDaysOf } from "../../../src/pane/today/closedDaysOf";
 import { crewOf } from "../../../src/pane/today/crewOf";
+import { sheetDay } from "../../../src/pane/today/sheetDay";
 import { dayTimes } from "../../../src/pane/today/dayTimes";
 import type { Cell } from "../../../src/sheet/cell";
 import type { WorkbookSnapshot } from "../../../src/sheet/sheetSnapshot";
@@ -112,4 +113,16 @@ test("the rows of a day table give a call each, and a word that only looks like 
     [46111, 8 / 24, 18 / 24],
     [46112, 0.375, null],
   ]);
+});
+
+test("the day a sheet counts for is the date beside its words, and a word without a date is none", async () => {
+  const own = async (rows: readonly (readonly Cell[])[]) =>
+    sheetDay((await readSheets([{ name: "Job", rows }])).workbook);
+  expect(await own([["Harbour Light"], [null], ["As-of day", 46119]])).toEqual({
+    day: 46119,
+    at: { sheetId: "s0", row: 2, column: 1 },
+    sheetName: "Job",
+  });
+  expect(await own([["as of", "soon"]])).toBeNull();
+  expect(await own([["Last shoot day", 46112]])).toBeNull();
 });
