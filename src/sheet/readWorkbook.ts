@@ -10,7 +10,7 @@ import type { SheetTable } from "./sheetTable";
 import type { TableKind } from "./tableKind";
 
 /** An area with headings that is no table the tool can read, and why: no kind fits, or two fit equally well. */
-export interface UnreadArea {
+interface UnreadArea {
   readonly sheetId: string;
   readonly sheetName: string;
   /** The host's name of the table, or null where it has none. */
