@@ -4,6 +4,7 @@ import type { SheetPort } from "../../sheet/SheetPort";
 import { openWorkbookFile, type OpenedFile } from "../file/openWorkbookFile";
 import type { Grid } from "../grid/createGrid";
 import { formatSpills } from "../grid/formatSpills";
+import { selectFirstCells } from "../grid/selectFirstCells";
 import { createBenchPort } from "../port/createBenchPort";
 import { openGrid, type OpenGrid } from "../port/openGrid";
 import { followStructure } from "../save/followStructure";
@@ -71,6 +72,7 @@ async function layOut(grid: Grid, file: OpenedFile, isFirst: boolean, edited: ()
   const first = file.book.sheets[file.book.activeSheet];
   if (first?.state === "visible" && first.path !== null) workbook.setActiveSheet(first.sheetId);
   const open = openGrid(grid, file.data.id);
+  selectFirstCells(open);
   const kept = readKeptPart(file.parts);
   const port = createBenchPort({
     open,
