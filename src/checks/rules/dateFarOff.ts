@@ -2,8 +2,11 @@ import { addMonths } from "../../domain/dates/addMonths";
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
 import { ymdFromSerial } from "../../domain/dates/ymdFromSerial";
 import { dateFields } from "../../sheet/dateFields";
+import { cellsOfRow } from "../cellsOfRow";
+import type { CheckedRow } from "../checkedRow";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
+import { formulaIn } from "../formulaIn";
 import { isFarOff } from "../isFarOff";
 import { isTyped } from "../isTyped";
 import { replaceCell } from "../replaceCell";
@@ -28,7 +31,7 @@ export const dateFarOff = defineRule({
   },
   check(row, field, report, facts) {
     const day = dayIn(row, field);
-    if (day === null || !isFarOff(day, facts.asOf)) return;
+    if (day === null || !isFarOff(day, facts.asOf) || followsFromRow(row, field, facts.asOf)) return;
     const iso = isoFromSerial(day);
     const asOf = isoFromSerial(facts.asOf);
     const { year } = ymdFromSerial(day);
@@ -42,3 +45,14 @@ export const dateFarOff = defineRule({
     report({ row, field, messageId: "farOff", data: { iso, asOf }, suggestions });
   },
 });
+
+/** A due day worked out from an Out that is years away is mended there. */
+function followsFromRow(row: CheckedRow, field: string, asOf: number): boolean {
+  const formula = formulaIn(row, field);
+  if (formula === null) return false;
+  const columns = cellsOfRow(formula, row);
+  return Object.entries(row.table.columnOf).some(([other, column]) => {
+    const day = other !== field && column !== undefined && columns.includes(column) ? dayIn(row, other) : null;
+    return day !== null && (dateFields[row.table.kind]?.includes(other) ?? false) && isFarOff(day, asOf);
+  });
+}

@@ -1,3 +1,4 @@
+import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
 import type { NameTally } from "../nameTally";
 import { rewriteNames } from "../rewriteNames";
@@ -27,13 +28,15 @@ export const lenderWrittenTwoWays = defineRule({
       // Sorting is stable: of equally common spellings the first one seen stays first.
       const usual = lenders?.get(key)?.name ?? [...tallies].sort((a, b) => b.rows.length - a.rows.length)[0]!.name;
       for (const tally of tallies) {
-        if (tally.name === usual) continue;
-        const fix = rewriteNames(tally, "lender", usual);
+        // A cell with stray spaces has that finding first, so that no two fixes write one cell.
+        const rows = tally.rows.filter((row) => cellIn(row, "lender") === tally.name);
+        if (tally.name === usual || rows.length === 0) continue;
+        const fix = rewriteNames({ ...tally, rows }, "lender", usual);
         report({
-          row: tally.rows[0]!,
+          row: rows[0]!,
           field: "lender",
           messageId: "written",
-          data: { lender: tally.name, rows: sayCount(tally.rows.length, "row"), usual },
+          data: { lender: tally.name, rows: sayCount(rows.length, "row"), usual },
           ...(fix === null ? {} : { fix }),
         });
       }

@@ -1,5 +1,6 @@
 import { lookKey } from "../../sheet/lookKey";
 import { cellIn } from "../cellIn";
+import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { textIn } from "../textIn";
 
@@ -23,6 +24,9 @@ export const lookWithoutPieces = defineRule({
       if (table.kind !== "looks" || table.columnOf["look"] === undefined) continue;
       for (const index of table.dataRows) {
         const row = { table, row: index };
+        // Once the day is past there is nothing left to bring.
+        const day = dayIn(row, "date");
+        if (day !== null && day < facts.asOf) continue;
         const look = textIn(row, "look");
         const key = look === null ? "" : lookKey(look);
         // A Pieces column of the looks' own says what is worn.

@@ -2,6 +2,7 @@ import { lookKey } from "../../sheet/lookKey";
 import { readKind } from "../../sheet/readKind";
 import type { CheckedRow } from "../checkedRow";
 import type { CheckFacts } from "../checkFacts";
+import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { textIn } from "../textIn";
 
@@ -29,6 +30,9 @@ export const lookWithoutShoes = defineRule({
       if (table.kind !== "looks" || table.columnOf["look"] === undefined) continue;
       for (const index of table.dataRows) {
         const row = { table, row: index };
+        // Once the day is past there is nothing left to bring.
+        const day = dayIn(row, "date");
+        if (day !== null && day < facts.asOf) continue;
         const look = textIn(row, "look");
         const found = look === null ? undefined : pieces.get(lookKey(look));
         // A kind that is not known may be a word for shoes.

@@ -7,6 +7,7 @@ testRule(dateFarOff, {
     { title: "the first day and the last that are taken for meant", tables: { pieces: [["Piece", "Out", "Due"], ["P1", day("2000-01-01"), day("2031-03-05")]] } },
     { title: "a 0, which some hosts send for a blank", tables: { pieces: [["Piece", "Out"], ["P1", 0]] } },
     { title: "text, which other rules report", tables: { pieces: [["Piece", "Out"], ["P1", "1930-03-05"]] } },
+    { title: "every date of a check made long ago", asOf: day("2001-03-05"), tables: { pieces: [["Piece", "Out", "Due"], ["P1", day("2001-03-02"), day("2006-03-05")]] } },
     { title: "an old date in a column that is not read as one", tables: { pieces: [["Piece", "Note"], ["P1", day("1962-05-01")]] } },
   ],
   findings: [
@@ -31,6 +32,12 @@ testRule(dateFarOff, {
       title: "a day of the month typed alone",
       tables: { pieces: [["Piece", "Out"], ["P1", 5]] },
       expect: [{ at: "pieces!B2", messageId: "notTypedAsDate", data: { number: 5, iso: "1900-01-05" } }],
+    },
+    {
+      title: "an Out, and not the due day that only follows from it",
+      tables: { pieces: [["Piece", "Out", "Due"], ["P1", day("2062-03-05"), day("2062-03-12")]] },
+      formulas: { "pieces!C2": "=TACK.DUE([@Out],7)" },
+      expect: [{ at: "pieces!B2", messageId: "farOff", suggestions: [{ "pieces!B2": day("2026-03-05") }] }],
     },
     {
       title: "a formula's date, without suggesting to write over it",

@@ -7,6 +7,7 @@ testRule(lenderWrittenTwoWays, {
   clean: [
     { title: "one spelling throughout", tables: { pieces: named("Maison Orla", "Maison Orla", "Halden") } },
     { title: "stray spaces, which another rule reports", tables: { pieces: named("Maison Orla", " Maison  Orla ") } },
+    { title: "another case with a stray space, which is reported first", tables: { pieces: named("Maison Orla", "MAISON ORLA ") } },
     { title: "other letters, which other rules report", tables: { pieces: named("Maison Orla", "Maison Ola") } },
   ],
   findings: [

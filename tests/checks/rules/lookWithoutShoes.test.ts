@@ -1,4 +1,5 @@
 import { lookWithoutShoes } from "../../../src/checks/rules/lookWithoutShoes";
+import { day } from "../day";
 import { testRule } from "../testRule";
 
 const looks = [["Look"], [1], [2], [3]] as const;
@@ -12,6 +13,7 @@ testRule(lookWithoutShoes, {
     { title: "a story in which most looks have no shoes", tables: { pieces: [heading, ["P1", "dress", 1], ["P2", "hat", 1], ["P3", "coat", 2], ["P4", "hat", 2], ["P5", "coat", 3], ["P6", "shoes", 3]], looks } },
     { title: "a look with a single piece, still being made up", tables: { pieces: [heading, ...full, ["P5", "coat", 3]], looks } },
     { title: "a kind that is not known and may be shoes", tables: { pieces: [heading, ...full, ["P5", "coat", 3], ["P6", "the silver pair", 3]], looks } },
+    { title: "a look whose day is past", tables: { pieces: [heading, ...full, ["P5", "coat", 3], ["P6", "dress", 3]], looks: [["Look", "Date"], [1, null], [2, null], [3, day("2026-03-04")]] } },
   ],
   findings: [
     {
