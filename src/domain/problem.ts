@@ -70,6 +70,7 @@ export interface ReasonFacts {
   "file-not-opened": { file: string; why: string };
 }
 
+/** The name of a reason. */
 export type Reason = keyof ReasonFacts;
 
 /** One reason and its facts. */

@@ -2,10 +2,11 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";
 import { gzipSync } from "node:zlib";
+import packageSettings from "../../package.json";
 import { builtAddin } from "./builtAddin";
 
-/** design bars: at most 30 kB gzipped, no date library, no user interface library. */
-const MOST_BYTES_GZIPPED = 30_000;
+/** The size limit stands once, beside the package's other settings; no date library, no user interface library. */
+const MOST_BYTES_GZIPPED = Number.parseFloat(packageSettings["size-limit"][0]!.limit) * 1000;
 
 const folder = builtAddin("functions");
 const script = readFileSync(join(folder, "functions.js"), "utf8");
