@@ -54,7 +54,10 @@ export function CheckView() {
   entries.current = split?.entries ?? [];
   const { asOf, today, read } = state;
 
-  const repair = useCallback((of: Repair) => void actions.write(of.label, of.edits), [actions]);
+  const repair = useCallback(
+    (of: Repair, place: string) => void actions.write(`${of.label}, at ${place}`, of.edits),
+    [actions],
+  );
   const ignore = useCallback(
     async (open: OpenFinding, held: string, reason: string) => {
       const { finding, key } = open;

@@ -16,7 +16,7 @@ interface FindingCardProps {
   /** The reason typed so far, while this finding is about to be ignored. */
   readonly reason: string | null;
   readonly dispatch: Dispatch<CheckAction>;
-  readonly onRepair: (repair: Repair) => void;
+  readonly onRepair: (repair: Repair, place: string) => void;
   readonly onIgnore: (open: OpenFinding, held: string, reason: string) => void;
 }
 
@@ -76,7 +76,7 @@ function RepairButton(props: {
   readonly repair: Repair;
   readonly place: string;
   readonly isFix: boolean;
-  readonly onRepair: (repair: Repair) => void;
+  readonly onRepair: (repair: Repair, place: string) => void;
 }) {
   const styles = useCheckStyles();
   const text = props.isFix ? `Fix: ${props.repair.label}` : props.repair.label;
@@ -86,7 +86,7 @@ function RepairButton(props: {
       size="small"
       appearance={props.isFix ? "primary" : "outline"}
       aria-label={`${text}, at ${props.place}`}
-      onClick={() => props.onRepair(props.repair)}
+      onClick={() => props.onRepair(props.repair, props.place)}
     >
       {text}
     </Button>
