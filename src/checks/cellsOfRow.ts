@@ -12,7 +12,8 @@ export function cellsOfRow(formula: string, { table, row }: CheckedRow): readonl
   const columns = new Set<number>();
   for (const [, letters, number] of plain.matchAll(A1)) {
     if (Number(number) - 1 !== table.firstRow + row) continue;
-    const column = [...letters!].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1 - table.firstColumn;
+    const column =
+      [...letters!].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1 - table.firstColumn;
     if (column >= 0 && column < table.headings.length) columns.add(column);
   }
   for (const [, typed, kept] of plain.matchAll(THIS_ROW)) {

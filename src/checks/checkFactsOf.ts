@@ -32,9 +32,10 @@ export function checkFactsOf(workbook: CheckedWorkbook, asOf: number): CheckFact
     lenders: () => once("lenders", "", () => lenderBookOf(workbook)),
     lenderNames: () => once("lender names", "", () => lenderTally(workbook)),
     looks: () => once("looks", "", () => lookBookOf(workbook)),
-    lookPieces: () => once("look pieces", "", () => lookPieces(facts)),
+    lookPieces: () => once("look pieces", "", () => lookPieces(workbook, facts.looksOf)),
     days: () => once("days", "", () => checkedDaysOf(workbook)),
-    terms: (raw) => (typeof raw === "string" ? once("terms", raw, () => readTerms(raw, "Terms")) : readTerms(raw, "Terms")),
+    terms: (raw) =>
+      typeof raw === "string" ? once("terms", raw, () => readTerms(raw, "Terms")) : readTerms(raw, "Terms"),
     day: (raw) => (typeof raw === "string" ? once("day", raw, () => readDay(raw)) : readDay(raw)),
     loan: (row) => {
       let ofTable = loans.get(row.table);

@@ -34,7 +34,8 @@ function referAcross(row: CheckedRow, field: string): string {
 function weekendOf(lender: CheckedRow): string {
   const closed = readClosedWeekdays(cellIn(lender, "closedWeekdays"), "");
   // A lender that never opens is a slip with a finding of its own, and no calendar to count on.
-  if (!closed.ok || closed.value === null || closed.value === SATURDAY_AND_SUNDAY || closed.value === 0b1111111) return "";
+  if (!closed.ok || closed.value === null || closed.value === SATURDAY_AND_SUNDAY || closed.value === 0b1111111)
+    return "";
   const pattern = [0, 1, 2, 3, 4, 5, 6].map((day) => ((closed.value ?? 0) >> day) & 1).join("");
   return `"${pattern}"`;
 }

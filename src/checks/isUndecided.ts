@@ -8,6 +8,10 @@ const UNDECIDED = new Set(
 
 /** Whether a text says that something is not known yet: "tbc", "?", "-", "n/a". */
 export function isUndecided(text: string): boolean {
-  const plain = text.trim().toLowerCase().replace(/\s+/g, " ").replace(/[.!?]+$/, "");
+  const plain = text
+    .trim()
+    .toLowerCase()
+    .replace(/\s+/g, " ")
+    .replace(/[.!?]+$/, "");
   return plain === "" || /^[-–—?.…/]+$/.test(plain) || UNDECIDED.has(plain);
 }

@@ -1,5 +1,6 @@
 import type { CheckedRow } from "./checkedRow";
-import type { CheckFacts } from "./checkFacts";
+import type { CheckedWorkbook } from "./checkedWorkbook";
+import type { NamedLook } from "./looksNamed";
 
 /** The pieces of one look. */
 export interface LookPieces {
@@ -10,13 +11,16 @@ export interface LookPieces {
 }
 
 /** The pieces of every look that a piece names, by the look's key. */
-export function lookPieces(facts: CheckFacts): ReadonlyMap<string, LookPieces> {
+export function lookPieces(
+  workbook: CheckedWorkbook,
+  looksOf: (row: CheckedRow) => readonly NamedLook[],
+): ReadonlyMap<string, LookPieces> {
   const pieces = new Map<string, { readonly name: string; readonly rows: CheckedRow[] }>();
-  for (const table of facts.workbook.tables) {
+  for (const table of workbook.tables) {
     if (table.kind !== "pieces" || table.columnOf["look"] === undefined) continue;
     for (const index of table.dataRows) {
       const row = { table, row: index };
-      for (const { name, key } of facts.looksOf(row)) {
+      for (const { name, key } of looksOf(row)) {
         const known = pieces.get(key);
         if (known === undefined) pieces.set(key, { name, rows: [row] });
         else known.rows.push(row);

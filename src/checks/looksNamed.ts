@@ -10,7 +10,8 @@ export interface NamedLook {
 
 const LONGEST_SPAN = 30;
 // Common practice, no source: said of a piece that is in no look of its own.
-const NO_LOOK = /^(?:all|every|any|spare|spares|alt|alternative|back-?up|option|options|extra|extras|kit|tous|toutes|todos|todas|tutti|alle)\b/i;
+const NO_LOOK =
+  /^(?:all|every|any|spare|spares|alt|alternative|back-?up|option|options|extra|extras|kit|tous|toutes|todos|todas|tutti|alle)\b/i;
 
 /**
  * The looks that a cell of a piece names: one, a list ("3, 7", "3 & 7", "3/7") or a span of numbers ("1-3").
@@ -26,7 +27,10 @@ export function looksNamed(cell: string, listed: LookBook | null): readonly Name
   const span = /^\D{0,8}(\d{1,3})\s*[-–—]\s*(\d{1,3})$/.exec(whole);
   if (span !== null && Number(span[2]) > Number(span[1]) && Number(span[2]) - Number(span[1]) <= LONGEST_SPAN) {
     const first = Number(span[1]);
-    return Array.from({ length: Number(span[2]) - first + 1 }, (_, at) => ({ name: String(first + at), key: String(first + at) }));
+    return Array.from({ length: Number(span[2]) - first + 1 }, (_, at) => ({
+      name: String(first + at),
+      key: String(first + at),
+    }));
   }
   return whole
     .split(/[,;&+/\n]|\s(?:and|et|und|y|e)\s/i)

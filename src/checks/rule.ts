@@ -70,7 +70,4 @@ export interface WorkbookRule<MessageId extends string> extends RulePassport<Mes
 
 /** A rule of any scope. */
 export type Rule<MessageId extends string = string> =
-  | CellRule<MessageId>
-  | RowRule<MessageId>
-  | TableRule<MessageId>
-  | WorkbookRule<MessageId>;
+  CellRule<MessageId> | RowRule<MessageId> | TableRule<MessageId> | WorkbookRule<MessageId>;

@@ -9,7 +9,8 @@ import { readScalar } from "./readScalar";
 
 const EXPECTED = 'weekdays such as "Sun, Mon" or "Sat-Mon", "weekends" or "none"';
 const WEEKEND = 0b1100000;
-const NONE = /^(?:none|no|never|no days?|open daily|daily|always open|open every day|aucun|jamais|nunca|ninguno|nessuno|mai|keine?|nie|[-–—])$/;
+const NONE =
+  /^(?:none|no|never|no days?|open daily|daily|always open|open every day|aucun|jamais|nunca|ninguno|nessuno|mai|keine?|nie|[-–—])$/;
 const FILLERS =
   /\b(?:closed|closes|every|each|all|on|the|ferme|fermee|fermeture|le|les|cerrado|cierra|los|el|chiuso|chiude|il|la|geschlossen|am|jeden?)\b|:/g;
 const WEEKENDS = /^(?:(?:the )?week-?ends?|we|wochenenden?|fin(?:es)? de semana|fine settimana)$/;
@@ -29,8 +30,11 @@ export function readClosedWeekdays(raw: unknown, argument: string): Outcome<numb
   if (!scalar.ok) return scalar;
   const value = scalar.value;
   if (value === null) return succeed(null);
-  const bits = typeof value === "boolean" ? null : typeof value === "number" ? closedWeekdaysFromCode(value) : bitsFromText(value);
-  return bits === null ? fail("argument-not-usable", { argument, given: showGiven(value), expected: EXPECTED }) : succeed(bits);
+  const bits =
+    typeof value === "boolean" ? null : typeof value === "number" ? closedWeekdaysFromCode(value) : bitsFromText(value);
+  return bits === null
+    ? fail("argument-not-usable", { argument, given: showGiven(value), expected: EXPECTED })
+    : succeed(bits);
 }
 
 function bitsFromText(text: string): number | null {
@@ -67,7 +71,7 @@ function bitsFromPart(part: string): number | null {
   const until = weekdayFromWord(ends[1] ?? "");
   if (ends.length !== 2 || from === null || until === null) return null;
   let bits = 1 << from;
-  for (let weekday = from; weekday !== until; ) {
+  for (let weekday = from; weekday !== until;) {
     weekday = (weekday + 1) % 7;
     bits |= 1 << weekday;
   }

@@ -25,7 +25,11 @@ export function readLenders(table: Table): readonly LenderRow[] {
       return column === undefined ? null : table.cells[row]?.[column];
     };
     const nameOf = (field: string): string => `${table.headings[table.columnOf[field] ?? -1] || field}, row ${row + 1}`;
-    const read = <T>(field: string, reader: (raw: unknown, argument: string) => Outcome<T | null>, zeroIsBlank = true) => {
+    const read = <T>(
+      field: string,
+      reader: (raw: unknown, argument: string) => Outcome<T | null>,
+      zeroIsBlank = true,
+    ) => {
       const raw = cellOf(field);
       return zeroIsBlank && raw === 0 ? null : valueOf(reader(raw, nameOf(field)));
     };
@@ -40,7 +44,9 @@ export function readLenders(table: Table): readonly LenderRow[] {
       terms: read("terms", readTerms),
       closedWeekdays: read("closedWeekdays", readClosedWeekdays),
       courierDays: read("courierDays", readCourierDays, false),
-      opening: isBothZero ? null : valueOf(readOpening(cellOf("open"), cellOf("close"), nameOf("open"), nameOf("close"))),
+      opening: isBothZero
+        ? null
+        : valueOf(readOpening(cellOf("open"), cellOf("close"), nameOf("open"), nameOf("close"))),
       cutOff: read("cutOff", readTimeOfDay),
       receivesUntil: read("receivesUntil", readTimeOfDay),
     };

@@ -36,7 +36,8 @@ export function readOpening(
   const from = opens.value === null ? [0] : timesFrom(opens.value);
   if (from === null) return refuse(openArgument, opens.value ?? "");
   const until = closes.value === null ? from.map(() => 1) : timesFrom(closes.value);
-  if (until === null || (until.length !== from.length && opens.value !== null)) return refuse(closeArgument, closes.value ?? "");
+  if (until === null || (until.length !== from.length && opens.value !== null))
+    return refuse(closeArgument, closes.value ?? "");
   return succeed(from.map((start, index) => spanOf(start, until[index] ?? 1)));
 }
 

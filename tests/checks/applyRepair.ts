@@ -18,7 +18,8 @@ export function applyRepair(workbook: CheckedWorkbook, repair: Repair, results: 
       if (cells[row] === undefined || column < 0 || column >= cells[row].length) return;
       const held = cells[row][column] === "" ? null : cells[row][column];
       if (JSON.stringify(held) !== JSON.stringify(edit.expected)) throw new Error(`the cell holds ${String(held)}`);
-      if (formulas[row]![column] !== null && edit.expectedFormula === undefined) throw new Error("a formula stands there");
+      if (formulas[row]![column] !== null && edit.expectedFormula === undefined)
+        throw new Error("a formula stands there");
       cells[row][column] = edit.formula === undefined ? edit.value : (results[index] ?? null);
       formulas[row]![column] = edit.formula ?? null;
       written++;

@@ -33,9 +33,21 @@ test("a workbook in good order has no finding of any rule", () => {
 // One slip each, typed into the workbook in good order: it must come to one finding, at the cell that is wrong.
 test.each<[string, Readonly<Record<string, Cell>>, string]>([
   ["an Out kept as text", { "pieces!I2": "3 Mar 2026" }, "dateAsText pieces!I2"],
-  ["an Out that could be two days, and the error worked out from it", { "pieces!I2": "03/04/26", "pieces!J2": { error: "#VALUE!" } }, "dateTwoReadings pieces!I2"],
-  ["an Out that is no date, and the error worked out from it", { "pieces!I2": "soon", "pieces!J2": { error: "#VALUE!" } }, "dateNotRead pieces!I2"],
-  ["an Out in another century, and the due day worked out from it", { "pieces!I2": day("2126-03-03"), "pieces!J2": day("2126-03-18") }, "dateFarOff pieces!I2"],
+  [
+    "an Out that could be two days, and the error worked out from it",
+    { "pieces!I2": "03/04/26", "pieces!J2": { error: "#VALUE!" } },
+    "dateTwoReadings pieces!I2",
+  ],
+  [
+    "an Out that is no date, and the error worked out from it",
+    { "pieces!I2": "soon", "pieces!J2": { error: "#VALUE!" } },
+    "dateNotRead pieces!I2",
+  ],
+  [
+    "an Out in another century, and the due day worked out from it",
+    { "pieces!I2": day("2126-03-03"), "pieces!J2": day("2126-03-18") },
+    "dateFarOff pieces!I2",
+  ],
   ["a Due kept as text", { "pieces!J4": "13 Mar 2026" }, "dateAsText pieces!J4"],
   ["a Due before Out", { "pieces!J4": day("2026-02-13") }, "datesOutOfOrder pieces!J4"],
   ["a Due in another year", { "pieces!J4": day("1926-03-13") }, "dateFarOff pieces!J4"],
@@ -45,8 +57,16 @@ test.each<[string, Readonly<Record<string, Cell>>, string]>([
   ["a Back that says yes", { "pieces!M6": "yes" }, "dateNotRead pieces!M6"],
   ["a Back kept as text", { "pieces!M6": "4 Mar 2026" }, "dateAsText pieces!M6"],
   ["a Back that was never typed", { "pieces!M6": null, "pieces!N6": null }, "lateNotBack pieces!J6"],
-  ["a Back that is still to come", { "pieces!M6": day("2026-03-06"), "pieces!J6": day("2026-03-06") }, "backInFuture pieces!M6"],
-  ["terms that cannot be read, and the error worked out from them", { "pieces!K2": "soonish", "pieces!J2": { error: "#VALUE!" } }, "termsNotRead pieces!K2"],
+  [
+    "a Back that is still to come",
+    { "pieces!M6": day("2026-03-06"), "pieces!J6": day("2026-03-06") },
+    "backInFuture pieces!M6",
+  ],
+  [
+    "terms that cannot be read, and the error worked out from them",
+    { "pieces!K2": "soonish", "pieces!J2": { error: "#VALUE!" } },
+    "termsNotRead pieces!K2",
+  ],
   ["an error of a formula whose cells can be read", { "pieces!J2": { error: "#NAME?" } }, "formulaError pieces!J2"],
   ["a due day that was forgotten", { "pieces!J4": null, "pieces!K4": "9 days" }, "dueMissing pieces!J4"],
   ["a value kept as text", { "pieces!F2": "£900" }, "valueAsText pieces!F2"],
@@ -75,7 +95,11 @@ test.each<[string, Readonly<Record<string, Cell>>, string]>([
   ["a piece on another talent", { "pieces!P2": "Cy" }, "lookTalentDisagrees pieces!P2"],
   ["a piece of two looks at once", { "pieces!O2": "1, 2" }, "pieceInTwoLooks pieces!O2"],
   ["a look that cannot be kept in order", { "looks!F2": "2", "looks!F3": null }, "lookOrderImpossible looks!F2"],
-  ["a look number twice, with what that leaves without a look", { "looks!A3": 1, "pieces!O4": null, "pieces!O5": null, "looks!F3": null, "looks!C3": "Ana" }, "lookNumberTwice looks!A3"],
+  [
+    "a look number twice, with what that leaves without a look",
+    { "looks!A3": 1, "pieces!O4": null, "pieces!O5": null, "looks!F3": null, "looks!C3": "Ana" },
+    "lookNumberTwice looks!A3",
+  ],
   ["minutes typed as a time", { "looks!D2": 10 / 1440 }, "durationAsTime looks!D2"],
   ["minutes in words", { "looks!E2": "long" }, "durationNotRead looks!E2"],
   ["minutes that are missing", { "looks!E2": null }, "lookMinutesMissing looks!E2"],

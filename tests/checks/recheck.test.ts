@@ -45,7 +45,9 @@ test("a whole check never throws, whatever the cells hold, and its findings stan
       const findings = runChecks(workbook, { asOf: AS_OF });
       const sheets = workbook.tables.map(({ sheetId }) => sheetId);
       const key = ({ at, ruleId, messageId }: Finding): string =>
-        [sheets.indexOf(at.sheetId), at.row, at.column].map((part) => String(part).padStart(4, "0")).join(" ") + ruleId + messageId;
+        [sheets.indexOf(at.sheetId), at.row, at.column].map((part) => String(part).padStart(4, "0")).join(" ") +
+        ruleId +
+        messageId;
       const keys = findings.map(key);
       expect(keys).toEqual([...keys].sort());
       expect(findings.flatMap(missingData)).toEqual([]);
@@ -78,7 +80,9 @@ test("a check again after a table went, came or moved finds what a whole check f
       const without = { ...whole, tables: whole.tables.filter((_, index) => index !== at) };
       const moved = {
         ...whole,
-        tables: whole.tables.map((table, index) => (index === at ? { ...table, firstRow: table.firstRow + rows } : table)),
+        tables: whole.tables.map((table, index) =>
+          index === at ? { ...table, firstRow: table.firstRow + rows } : table,
+        ),
       };
       const options = { asOf: AS_OF };
       expect(recheck(startChecks(whole, options), without).findings).toEqual(runChecks(without, options));

@@ -49,7 +49,12 @@ export function testRule(rule: Rule, cases: RuleCases): void {
     test.each(cases.findings.map((sample) => [sample.title, sample] as const))("%s", (_, sample) => {
       const found = run(sample);
       expect(found.map((finding) => outline(finding))).toEqual(
-        sample.expect.map(({ at, messageId, fix, suggestions }) => ({ at, messageId, fix, suggestions: suggestions ?? [] })),
+        sample.expect.map(({ at, messageId, fix, suggestions }) => ({
+          at,
+          messageId,
+          fix,
+          suggestions: suggestions ?? [],
+        })),
       );
       found.forEach((finding, index) => {
         expect(finding.data).toMatchObject(sample.expect[index]?.data ?? {});

@@ -51,7 +51,10 @@ test.each(["Mon afternoon", "by appointment", "do", "8", 8, 0, -1, true, "012", 
   "refuses %p, naming the column and what to write",
   (raw) => {
     const read = readClosedWeekdays(raw, "Closed weekdays");
-    expect(read).toMatchObject({ ok: false, problem: { reason: "argument-not-usable", facts: { argument: "Closed weekdays" } } });
+    expect(read).toMatchObject({
+      ok: false,
+      problem: { reason: "argument-not-usable", facts: { argument: "Closed weekdays" } },
+    });
   },
 );
 

@@ -5,7 +5,9 @@ import { readOpening } from "../../src/sheet/readOpening";
 function spans(open: unknown, close: unknown = null): string {
   const read = readOpening(open, close, "Open", "Close");
   if (!read.ok) return `${read.problem.reason}: ${(read.problem.facts as { argument: string }).argument}`;
-  return read.value === null ? "blank" : read.value.map(({ from, until }) => `${clock(from)}-${clock(until)}`).join(" ");
+  return read.value === null
+    ? "blank"
+    : read.value.map(({ from, until }) => `${clock(from)}-${clock(until)}`).join(" ");
 }
 
 function clock(time: number): string {

@@ -20,6 +20,11 @@ export const backInFuture = defineRule({
     if (back === null || back <= facts.asOf || isFarOff(back, facts.asOf)) return;
     const out = dayIn(row, "out");
     if (out !== null && back < out) return;
-    report({ row, field: "back", messageId: "toCome", data: { back: isoFromSerial(back), asOf: isoFromSerial(facts.asOf) } });
+    report({
+      row,
+      field: "back",
+      messageId: "toCome",
+      data: { back: isoFromSerial(back), asOf: isoFromSerial(facts.asOf) },
+    });
   },
 });

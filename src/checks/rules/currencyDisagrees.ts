@@ -18,7 +18,8 @@ export const currencyDisagrees = defineRule({
   fields: moneyFields,
   messages: {
     otherThanRow: '"{{given}}" is in {{sign}}, but Currency says {{currency}}. Correct one of them.',
-    otherThanHeading: '"{{given}}" is in {{sign}}, but the heading says {{currency}}. Correct the amount, or add a Currency column.',
+    otherThanHeading:
+      '"{{given}}" is in {{sign}}, but the heading says {{currency}}. Correct the amount, or add a Currency column.',
   },
   check(row, field, report, facts) {
     const reading = moneyIn(row, field);
@@ -34,7 +35,10 @@ export const currencyDisagrees = defineRule({
     if (!isOtherCurrency(sign, currency)) return;
     const suggestions = [];
     if (isTyped(row, field)) {
-      suggestions.push({ label: `Make it ${money.amount} ${currency}`, edits: [replaceCell(row, field, money.amount)] });
+      suggestions.push({
+        label: `Make it ${money.amount} ${currency}`,
+        edits: [replaceCell(row, field, money.amount)],
+      });
       if (isTyped(row, "currency")) {
         const edits = [replaceCell(row, field, money.amount), replaceCell(row, "currency", sign)];
         suggestions.push({ label: `Make it ${money.amount} ${sign}`, edits });

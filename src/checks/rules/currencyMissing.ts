@@ -35,7 +35,9 @@ export const currencyMissing = defineRule({
     const only = named.size === 1 ? [...named][0]! : null;
     for (const { row, amount } of without) {
       const suggestions =
-        only === null || !isTyped(row, "currency") ? [] : [{ label: `Write ${only}`, edits: [replaceCell(row, "currency", only)] }];
+        only === null || !isTyped(row, "currency")
+          ? []
+          : [{ label: `Write ${only}`, edits: [replaceCell(row, "currency", only)] }];
       report({ row, field: "currency", messageId: "missing", data: { amount }, suggestions });
     }
   },

@@ -35,9 +35,12 @@ export const dateFarOff = defineRule({
     const iso = isoFromSerial(day);
     const asOf = isoFromSerial(facts.asOf);
     const { year } = ymdFromSerial(day);
-    if (year < FIRST_YEAR_SLIP) return report({ row, field, messageId: "notTypedAsDate", data: { number: day, iso, asOf } });
+    if (year < FIRST_YEAR_SLIP)
+      return report({ row, field, messageId: "notTypedAsDate", data: { number: day, iso, asOf } });
     const months = [CENTURY_MONTHS, (ymdFromSerial(facts.asOf).year - year) * 12];
-    const likely = months.map((count) => addMonths(day, count)).find((moved) => moved !== null && !isFarOff(moved, facts.asOf));
+    const likely = months
+      .map((count) => addMonths(day, count))
+      .find((moved) => moved !== null && !isFarOff(moved, facts.asOf));
     const suggestions =
       likely === undefined || likely === null || !isTyped(row, field)
         ? []

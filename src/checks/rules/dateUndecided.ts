@@ -27,7 +27,9 @@ export const dateUndecided = defineRule({
     if (reading.is !== "undecided") return;
     const { given } = reading;
     if (field === "out" || field === "back") {
-      const suggestions = isTyped(row, field) ? [{ label: "Clear the cell", edits: [replaceCell(row, field, null)] }] : [];
+      const suggestions = isTyped(row, field)
+        ? [{ label: "Clear the cell", edits: [replaceCell(row, field, null)] }]
+        : [];
       return report({ row, field, messageId: "leaveBlank", data: { given }, suggestions });
     }
     // A later day agreed is open, but the day first agreed still stands.

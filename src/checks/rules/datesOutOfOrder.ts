@@ -49,10 +49,20 @@ export const datesOutOfOrder = defineRule({
       return report({ row, field: "out", messageId: "outAfterAll", data });
     }
     if (back < out) {
-      report({ row, field: "back", messageId: "backBeforeOut", data: { back: isoFromSerial(back), out: isoFromSerial(out) } });
+      report({
+        row,
+        field: "back",
+        messageId: "backBeforeOut",
+        data: { back: isoFromSerial(back), out: isoFromSerial(out) },
+      });
     }
     if (due < out) {
-      report({ row, field: "due", messageId: "dueBeforeOut", data: { due: isoFromSerial(due), out: isoFromSerial(out) } });
+      report({
+        row,
+        field: "due",
+        messageId: "dueBeforeOut",
+        data: { due: isoFromSerial(due), out: isoFromSerial(out) },
+      });
     }
     if (extended < due) {
       const data = { extended: isoFromSerial(extended), due: isoFromSerial(due) };

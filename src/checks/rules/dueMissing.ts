@@ -45,7 +45,8 @@ export const dueMissing = defineRule({
     const formula = dueFormula(row, found.source, listed?.row ?? null);
     const edit = { ...replaceCell(row, "due", null, "yyyy-mm-dd"), formula };
     const suggestions = [{ label: `Write ${formula}`, edits: [edit] }];
-    if (found.source.table === row.table) return report({ row, field: "due", messageId: "fromRow", data: { terms }, suggestions });
+    if (found.source.table === row.table)
+      return report({ row, field: "due", messageId: "fromRow", data: { terms }, suggestions });
     report({ row, field: "due", messageId: "fromLender", data: { lender: lender ?? "", terms }, suggestions });
   },
 });

@@ -42,7 +42,12 @@ export const dueOnClosedDay = defineRule({
     const before = openDayOnOrBefore(due, calendar);
     const after = openDayOnOrAfter(due, calendar);
     if (before === null || after === null) return;
-    const data = { due: isoFromSerial(due), weekday: WEEKDAYS[weekdayFromSerial(due)] ?? "", lender, after: isoFromSerial(after) };
+    const data = {
+      due: isoFromSerial(due),
+      weekday: WEEKDAYS[weekdayFromSerial(due)] ?? "",
+      lender,
+      after: isoFromSerial(after),
+    };
     const isBeforeTooEarly = before < facts.asOf || (loan.out !== null && before <= loan.out);
     const days = isBeforeTooEarly ? [after] : [before, after];
     const suggestions = !isTyped(row, field)

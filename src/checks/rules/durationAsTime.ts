@@ -36,7 +36,8 @@ export const durationAsTime = defineRule({
     const isMendable = isTyped(row, field) && minutes > 0;
     const clock = `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
     const suggestions = isMendable ? [repair] : [];
-    if (!isSure) return report({ row, field, messageId: "fraction", data: { number: Number(cell), minutes }, suggestions });
+    if (!isSure)
+      return report({ row, field, messageId: "fraction", data: { number: Number(cell), minutes }, suggestions });
     const remark = { row, field, messageId: "asTime", data: { clock, minutes } } as const;
     report(isMendable && minutes <= LONGEST_MINUTES ? { ...remark, fix: repair } : { ...remark, suggestions });
   },

@@ -17,7 +17,8 @@ export const lateNotBack = defineRule({
   needs: ["out"],
   messages: {
     late: "Due {{due}}, {{late}} ago, and not back. Return it, or type the day it came back.",
-    partLate: "Due {{due}}, {{late}} ago, and {{held}} of {{quantity}} still out. Return the rest, or correct Quantity back.",
+    partLate:
+      "Due {{due}}, {{late}} ago, and {{held}} of {{quantity}} still out. Return the rest, or correct Quantity back.",
   },
   check(row, report, facts) {
     const loan = facts.loan(row);

@@ -38,7 +38,8 @@ export const lenderCellNotRead = defineRule({
         const fields = read === "opening" ? ["open", "close"] : [read];
         const texts = fields.map((field) => cellIn(row, field)).filter((cell) => typeof cell === "string");
         if (texts.some((text) => isUndecided(text) || BY_APPOINTMENT.test(text))) continue;
-        const isClose = read === "opening" && "argument" in problem.facts && problem.facts.argument.startsWith(headingOf("close"));
+        const isClose =
+          read === "opening" && "argument" in problem.facts && problem.facts.argument.startsWith(headingOf("close"));
         const field = read === "opening" ? (isClose ? "close" : "open") : read;
         // The finding says which row it is, counted as the sheet counts and not from the table's first.
         const named = { ...problem, facts: { ...problem.facts, argument: headingOf(field) } } as Problem;

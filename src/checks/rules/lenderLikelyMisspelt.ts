@@ -17,7 +17,8 @@ export const lenderLikelyMisspelt = defineRule({
   scope: "workbook",
   tables: ["pieces", "requests", "lenders"],
   messages: {
-    misspelt: '"{{lender}}" ({{rows}}) looks like "{{commoner}}" ({{commonerRows}}). Use one spelling, if they are one lender.',
+    misspelt:
+      '"{{lender}}" ({{rows}}) looks like "{{commoner}}" ({{commonerRows}}). Use one spelling, if they are one lender.',
   },
   check(_workbook, report, facts) {
     if (facts.lenders() !== null) return;

@@ -14,7 +14,8 @@ export const lenderNotListed = defineRule({
   scope: "workbook",
   tables: ["pieces", "requests", "lenders"],
   messages: {
-    nearest: '"{{lender}}" ({{rows}}) is not in the lenders table, but "{{nearest}}" is. Correct the name, or add the lender.',
+    nearest:
+      '"{{lender}}" ({{rows}}) is not in the lenders table, but "{{nearest}}" is. Correct the name, or add the lender.',
     unknown: '"{{lender}}" ({{rows}}) is not in the lenders table. Add the lender there, or correct the name.',
   },
   check(_workbook, report, facts) {

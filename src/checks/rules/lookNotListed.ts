@@ -19,7 +19,12 @@ export const lookNotListed = defineRule({
     const areNumbered = [...listed.keys()].every((key) => /\d/.test(key));
     for (const [key, { name, rows }] of facts.lookPieces()) {
       if (listed.has(key) || (areNumbered && !/\d/.test(key))) continue;
-      report({ row: rows[0]!, field: "look", messageId: "unknown", data: { look: name, rows: sayCount(rows.length, "piece") } });
+      report({
+        row: rows[0]!,
+        field: "look",
+        messageId: "unknown",
+        data: { look: name, rows: sayCount(rows.length, "piece") },
+      });
     }
   },
 });

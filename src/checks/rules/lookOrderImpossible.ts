@@ -9,7 +9,8 @@ import { textIn } from "../textIn";
 /** Doubled look numbers have a rule of their own. */
 export const lookOrderImpossible = defineRule({
   id: "lookOrderImpossible",
-  about: "An order of looks that cannot be kept: After names a later look, a circle or a look that is not there, or two share a fixed place.",
+  about:
+    "An order of looks that cannot be kept: After names a later look, a circle or a look that is not there, or two share a fixed place.",
   why: "The day cannot be planned until the order can be kept.",
   severity: "error",
   fixable: false,
@@ -34,7 +35,11 @@ function rowMeant({ table, date }: CheckedDay, sentence: string): CheckedRow {
   const rows = table.dataRows.map((row) => ({ table, row }));
   const ofDay = rows.filter((row) => date === null || cellIn(row, "date") === date);
   const said = ofDay.filter((row) => cellIn(row, "after") !== null || cellIn(row, "fixed") !== null);
-  return said.find((row) => names(sentence, textIn(row, "look") ?? "")) ?? said[0] ?? ofDay[0] ?? { table, row: table.headingRow };
+  return (
+    said.find((row) => names(sentence, textIn(row, "look") ?? "")) ??
+    said[0] ??
+    ofDay[0] ?? { table, row: table.headingRow }
+  );
 }
 
 function names(sentence: string, look: string): boolean {

@@ -18,8 +18,10 @@ export const lookPieceNotThere = defineRule({
   uses: ["looks"],
   needs: ["look"],
   messages: {
-    notYetOut: "Look {{look}} is shot on {{day}}, but the piece goes out only on {{out}}. Collect it earlier, or correct the day.",
-    alreadyBack: "Look {{look}} is shot on {{day}}, but the piece is back on {{back}}. Keep it longer, or correct the day.",
+    notYetOut:
+      "Look {{look}} is shot on {{day}}, but the piece goes out only on {{out}}. Collect it earlier, or correct the day.",
+    alreadyBack:
+      "Look {{look}} is shot on {{day}}, but the piece is back on {{back}}. Keep it longer, or correct the day.",
     dueBefore: "Look {{look}} is shot on {{day}}, but the piece is due back on {{due}}. Ask the lender to extend it.",
     neverOut: "Look {{look}} was shot on {{day}}, but the piece has no Out date. Type the day it went out.",
   },
@@ -49,7 +51,12 @@ export const lookPieceNotThere = defineRule({
         const field = holdsSomething(row, "extendedTo") ? "extendedTo" : "due";
         return report({ row, field, messageId: "dueBefore", data: { ...data, due: isoFromSerial(due) } });
       }
-      if (out === null && day < facts.asOf && textIn(row, "lender") !== null && row.table.columnOf["out"] !== undefined) {
+      if (
+        out === null &&
+        day < facts.asOf &&
+        textIn(row, "lender") !== null &&
+        row.table.columnOf["out"] !== undefined
+      ) {
         return report({ row, field: "out", messageId: "neverOut", data });
       }
     }

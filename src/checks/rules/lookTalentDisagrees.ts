@@ -30,7 +30,13 @@ export const lookTalentDisagrees = defineRule({
     const [first] = named;
     const wearer = wearers.find((each) => each !== null && !isUndecided(each));
     // Where one of the looks does not say who wears it, it may be this talent.
-    if (first === undefined || wearer === undefined || wearer === null || wearers.some((each) => each === null || isUndecided(each))) return;
+    if (
+      first === undefined ||
+      wearer === undefined ||
+      wearer === null ||
+      wearers.some((each) => each === null || isUndecided(each))
+    )
+      return;
     const worn = wearers.join(";");
     if (facts.once("same talent", `${talent}|${worn}`, () => areSamePeople(talent, worn))) return;
     const look = named.find((_, index) => wearers[index] === wearer) ?? first;

@@ -36,7 +36,8 @@ export const lookWithoutShoes = defineRule({
         const look = textIn(row, "look");
         const found = look === null ? undefined : pieces.get(lookKey(look));
         // A kind that is not known may be a word for shoes.
-        if (look === null || found === undefined || found.hasShoes || !found.isAllKnown || found.count < LEAST_PIECES) continue;
+        if (look === null || found === undefined || found.hasShoes || !found.isAllKnown || found.count < LEAST_PIECES)
+          continue;
         report({ row, field: "look", messageId: "noShoes", data: { look, count: found.count } });
       }
     }
@@ -44,7 +45,10 @@ export const lookWithoutShoes = defineRule({
 });
 
 /** How many pieces a look has, whether some are for the feet, and whether the kind of each is known. */
-function feetOf(rows: readonly CheckedRow[], facts: CheckFacts): { count: number; hasShoes: boolean; isAllKnown: boolean } {
+function feetOf(
+  rows: readonly CheckedRow[],
+  facts: CheckFacts,
+): { count: number; hasShoes: boolean; isAllKnown: boolean } {
   const kinds = rows.map((row) => {
     const thing = textIn(row, "kind") ?? textIn(row, "description") ?? "";
     return facts.once("kind", thing, () => readKind(thing));

@@ -24,7 +24,12 @@ export const minutesOutOfOrder = defineRule({
       const more = cellIn(row, second);
       if (typeof less !== "number" || typeof more !== "number" || less <= more || more < 1) continue;
       const heading = (field: string): string => row.table.headings[row.table.columnOf[field] ?? -1]?.trim() ?? field;
-      report({ row, field: first, messageId: "outOfOrder", data: { first: heading(first), less, second: heading(second), more } });
+      report({
+        row,
+        field: first,
+        messageId: "outOfOrder",
+        data: { first: heading(first), less, second: heading(second), more },
+      });
       return;
     }
   },

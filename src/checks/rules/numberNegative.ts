@@ -23,7 +23,9 @@ export const numberNegative = defineRule({
     if (cell === null || typeof cell === "object" || typeof cell === "boolean") return;
     const amount = amountOf(cell, () => moneyIn(row, field));
     if (amount === null || amount >= 0) return;
-    const suggestions = isTyped(row, field) ? [{ label: `Make it ${-amount}`, edits: [replaceCell(row, field, -amount)] }] : [];
+    const suggestions = isTyped(row, field)
+      ? [{ label: `Make it ${-amount}`, edits: [replaceCell(row, field, -amount)] }]
+      : [];
     report({ row, field, messageId: "negative", data: { given: cell, positive: -amount }, suggestions });
   },
 });

@@ -43,7 +43,11 @@ export const pieceInTwoLooks = defineRule({
 const A_SECOND = 1 / 86_400;
 
 /** The looks of a piece as planned, day by day; a piece with a shoot day is asked about that day alone. */
-function plannedLooks(row: CheckedRow, keys: ReadonlySet<string>, facts: CheckFacts): readonly (readonly PlannedLook[])[] {
+function plannedLooks(
+  row: CheckedRow,
+  keys: ReadonlySet<string>,
+  facts: CheckFacts,
+): readonly (readonly PlannedLook[])[] {
   const shoot = dayIn(row, "shoot");
   return facts.days().flatMap(({ date, plan }) => {
     if (!plan.ok || (shoot !== null && date !== null && date !== shoot)) return [];
@@ -53,7 +57,11 @@ function plannedLooks(row: CheckedRow, keys: ReadonlySet<string>, facts: CheckFa
 }
 
 function spanOf({ look, steps, readyBy, shootUntil }: PlannedLook): { look: string; from: number; until: number } {
-  return { look: String(look.label), from: steps.find(({ kind }) => kind === "change")?.from ?? readyBy, until: shootUntil };
+  return {
+    look: String(look.label),
+    from: steps.find(({ kind }) => kind === "change")?.from ?? readyBy,
+    until: shootUntil,
+  };
 }
 
 function clock(time: number): string {

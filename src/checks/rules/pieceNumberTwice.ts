@@ -25,7 +25,8 @@ export const pieceNumberTwice = defineRule({
   tables: ["pieces"],
   needs: ["piece"],
   messages: {
-    twice: "{{piece}} already stands in {{cell}}. Give each piece a number of its own, or delete the row that is twice.",
+    twice:
+      "{{piece}} already stands in {{cell}}. Give each piece a number of its own, or delete the row that is twice.",
   },
   check(table, report) {
     const rowsOf = new Map<string, CheckedRow[]>();

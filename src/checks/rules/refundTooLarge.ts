@@ -16,7 +16,8 @@ export const refundTooLarge = defineRule({
   check(row, report) {
     const amount = moneyIn(row, "amount");
     const refunded = moneyIn(row, "amountRefunded");
-    if (amount.is !== "number" || refunded.is !== "number" || amount.amount <= 0 || refunded.amount <= amount.amount) return;
+    if (amount.is !== "number" || refunded.is !== "number" || amount.amount <= 0 || refunded.amount <= amount.amount)
+      return;
     const data = { refunded: refunded.amount, amount: amount.amount };
     report({ row, field: "amountRefunded", messageId: "tooLarge", data });
   },

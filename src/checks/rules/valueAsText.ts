@@ -35,7 +35,8 @@ export const valueAsText = defineRule({
     const { amount, currency } = money;
     // Below 0 and in another currency there is a graver finding in the same cell.
     if (amount < 0 || (currency !== null && contradicts(row, field, currency, facts))) return;
-    if (formulaIn(row, field) !== null) return report({ row, field, messageId: "fromFormula", data: { given, amount } });
+    if (formulaIn(row, field) !== null)
+      return report({ row, field, messageId: "fromFormula", data: { given, amount } });
     const number = replaceCell(row, field, amount);
     const kept = currency === null ? [] : keepCurrency(row, field, currency, facts);
     if (kept !== null) {
@@ -60,7 +61,8 @@ function keepCurrency(row: CheckedRow, field: string, currency: string, facts: C
     const heading = row.table.hintOf?.[field]?.currency;
     return heading === currency ? [] : null;
   }
-  if (cellIn(row, "currency") === null && formulaIn(row, "currency") === null) return [replaceCell(row, "currency", currency)];
+  if (cellIn(row, "currency") === null && formulaIn(row, "currency") === null)
+    return [replaceCell(row, "currency", currency)];
   // "$" beside AUD says no more than AUD does; "USD" beside "$" would be lost.
   const named = currencyIn(row, facts);
   return named === currency || (named !== null && named.length === 3) ? [] : null;

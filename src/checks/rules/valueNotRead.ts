@@ -20,7 +20,8 @@ export const valueNotRead = defineRule({
   },
   check(row, field, report) {
     const reading = moneyIn(row, field);
-    if (reading.is === "no amount") return report({ row, field, messageId: "noAmount", data: { given: reading.given } });
+    if (reading.is === "no amount")
+      return report({ row, field, messageId: "noAmount", data: { given: reading.given } });
     if (reading.is !== "two amounts") return;
     const { given, first, second } = reading;
     const suggestions = isTyped(row, field)

@@ -26,7 +26,9 @@ export const weightNotRead = defineRule({
     // Below 0 is the business of the rule about such numbers.
     if (typeof cell === "number" && cell < 0) return;
     if (typeof cell === "string" && isUndecided(cell)) {
-      const suggestions = isTyped(row, field) ? [{ label: "Clear the cell", edits: [replaceCell(row, field, null)] }] : [];
+      const suggestions = isTyped(row, field)
+        ? [{ label: "Clear the cell", edits: [replaceCell(row, field, null)] }]
+        : [];
       return report({ row, field, messageId: "open", data: { given: showGiven(cell) }, suggestions });
     }
     const weight = readWeight(cell, "");

@@ -26,7 +26,9 @@ export const weightUnlikely = defineRule({
     const unit = row.table.hintOf?.[field]?.unit ?? "kg";
     if (cell * (gramsPerUnit(unit) ?? 1000) <= MOST_GRAMS || unit === "g") return;
     const text = `${cell} g`;
-    const suggestions = isTyped(row, field) ? [{ label: `Write "${text}"`, edits: [replaceCell(row, field, text)] }] : [];
+    const suggestions = isTyped(row, field)
+      ? [{ label: `Write "${text}"`, edits: [replaceCell(row, field, text)] }]
+      : [];
     report({ row, field, messageId: "tooHeavy", data: { number: cell, unit }, suggestions });
   },
 });

@@ -5,7 +5,10 @@ const pieces = ["Piece", "Value", "Currency"];
 
 testRule(currencyMissing, {
   clean: [
-    { title: "a currency on every row with an amount", tables: { pieces: [pieces, ["P1", 95, "GBP"], ["P2", null, null], ["P3", 0, null]] } },
+    {
+      title: "a currency on every row with an amount",
+      tables: { pieces: [pieces, ["P1", 95, "GBP"], ["P2", null, null], ["P3", 0, null]] },
+    },
     { title: "no currency at all", tables: { pieces: [pieces, ["P1", 95, null], ["P2", 450, null]] } },
     { title: "an amount with its own sign", tables: { pieces: [pieces, ["P1", 95, "GBP"], ["P2", "£450", null]] } },
   ],

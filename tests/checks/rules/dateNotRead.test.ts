@@ -4,17 +4,74 @@ import { testRule } from "../testRule";
 
 testRule(dateNotRead, {
   clean: [
-    { title: "dates and blanks", tables: { pieces: [["Piece", "Out", "Back"], ["P1", day("2026-03-02"), null]] } },
-    { title: "a date kept as text, which another rule reports", tables: { pieces: [["Piece", "Out"], ["P1", "2026-03-05"]] } },
-    { title: "figures that could be two days, which another rule reports", tables: { pieces: [["Piece", "Due"], ["P1", "03/04/26"]] } },
-    { title: "a day not known yet", tables: { pieces: [["Piece", "Due"], ["P1", "TBC"], ["P2", "to be confirmed"]] } },
-    { title: "an error value, which another rule reports", tables: { pieces: [["Piece", "Due"], ["P1", { error: "#VALUE!" }]] } },
-    { title: "words in a column that holds no dates", tables: { pieces: [["Piece", "Note", "Fitting"], ["P1", "next week", "done"]] } },
+    {
+      title: "dates and blanks",
+      tables: {
+        pieces: [
+          ["Piece", "Out", "Back"],
+          ["P1", day("2026-03-02"), null],
+        ],
+      },
+    },
+    {
+      title: "a date kept as text, which another rule reports",
+      tables: {
+        pieces: [
+          ["Piece", "Out"],
+          ["P1", "2026-03-05"],
+        ],
+      },
+    },
+    {
+      title: "figures that could be two days, which another rule reports",
+      tables: {
+        pieces: [
+          ["Piece", "Due"],
+          ["P1", "03/04/26"],
+        ],
+      },
+    },
+    {
+      title: "a day not known yet",
+      tables: {
+        pieces: [
+          ["Piece", "Due"],
+          ["P1", "TBC"],
+          ["P2", "to be confirmed"],
+        ],
+      },
+    },
+    {
+      title: "an error value, which another rule reports",
+      tables: {
+        pieces: [
+          ["Piece", "Due"],
+          ["P1", { error: "#VALUE!" }],
+        ],
+      },
+    },
+    {
+      title: "words in a column that holds no dates",
+      tables: {
+        pieces: [
+          ["Piece", "Note", "Fitting"],
+          ["P1", "next week", "done"],
+        ],
+      },
+    },
   ],
   findings: [
     {
       title: "words and impossible days",
-      tables: { pieces: [["Piece", "Due"], ["P1", "next week"], ["P2", "30 Feb 2026"], ["P3", true], ["P4", -5]] },
+      tables: {
+        pieces: [
+          ["Piece", "Due"],
+          ["P1", "next week"],
+          ["P2", "30 Feb 2026"],
+          ["P3", true],
+          ["P4", -5],
+        ],
+      },
       expect: [
         { at: "pieces!B2", messageId: "noDay", data: { given: "next week" } },
         { at: "pieces!B3", messageId: "noDay", data: { given: "30 Feb 2026" } },
@@ -24,12 +81,23 @@ testRule(dateNotRead, {
     },
     {
       title: "a weekday that is not the date's (2026-03-05 is a Thursday)",
-      tables: { pieces: [["Piece", "Due"], ["P1", "Mon 5 Mar 2026"]] },
+      tables: {
+        pieces: [
+          ["Piece", "Due"],
+          ["P1", "Mon 5 Mar 2026"],
+        ],
+      },
       expect: [{ at: "pieces!B2", messageId: "wrongWeekday", data: { given: "Mon 5 Mar 2026" } }],
     },
     {
       title: "a Back that says yes instead of when",
-      tables: { pieces: [["Piece", "Back"], ["P1", "yes"], ["P2", "returned"]] },
+      tables: {
+        pieces: [
+          ["Piece", "Back"],
+          ["P1", "yes"],
+          ["P2", "returned"],
+        ],
+      },
       expect: [
         { at: "pieces!B2", messageId: "backNoDay", data: { given: "yes" } },
         { at: "pieces!B3", messageId: "backNoDay", data: { given: "returned" } },

@@ -15,14 +15,48 @@ const lenders = [
 
 testRule(dueOnClosedDay, {
   clean: [
-    { title: "a working day", tables: { pieces: [pieces, ["P1", "Corbel", out, day("2026-03-06"), null, null, null]] } },
-    { title: "a Saturday with a lender that closes on Sunday and Monday", tables: { pieces: [pieces, ["P1", "MAISON ORLA", out, saturday, null, null, null]], lenders } },
-    { title: "a weekend with a shop, and with a lender that never closes", tables: { pieces: [pieces, ["P1", "Kessel", out, saturday, null, null, null], ["P2", "Quill", out, saturday, null, null, null]], lenders } },
-    { title: "closed weekdays that cannot be read, which another rule reports", tables: { pieces: [pieces, ["P1", "Halden", out, saturday, null, null, null]], lenders } },
-    { title: "a piece that is back or settled", tables: { pieces: [pieces, ["P1", "Corbel", out, saturday, day("2026-03-04"), null, null], ["P2", "Corbel", out, saturday, null, "bought", null]] } },
-    { title: "a due day that is past, when being late is what matters", tables: { pieces: [pieces, ["P1", "Corbel", day("2026-02-20"), day("2026-03-01"), null, null, null]] } },
+    {
+      title: "a working day",
+      tables: { pieces: [pieces, ["P1", "Corbel", out, day("2026-03-06"), null, null, null]] },
+    },
+    {
+      title: "a Saturday with a lender that closes on Sunday and Monday",
+      tables: { pieces: [pieces, ["P1", "MAISON ORLA", out, saturday, null, null, null]], lenders },
+    },
+    {
+      title: "a weekend with a shop, and with a lender that never closes",
+      tables: {
+        pieces: [
+          pieces,
+          ["P1", "Kessel", out, saturday, null, null, null],
+          ["P2", "Quill", out, saturday, null, null, null],
+        ],
+        lenders,
+      },
+    },
+    {
+      title: "closed weekdays that cannot be read, which another rule reports",
+      tables: { pieces: [pieces, ["P1", "Halden", out, saturday, null, null, null]], lenders },
+    },
+    {
+      title: "a piece that is back or settled",
+      tables: {
+        pieces: [
+          pieces,
+          ["P1", "Corbel", out, saturday, day("2026-03-04"), null, null],
+          ["P2", "Corbel", out, saturday, null, "bought", null],
+        ],
+      },
+    },
+    {
+      title: "a due day that is past, when being late is what matters",
+      tables: { pieces: [pieces, ["P1", "Corbel", day("2026-02-20"), day("2026-03-01"), null, null, null]] },
+    },
     { title: "no lender", tables: { pieces: [pieces, ["P1", null, out, saturday, null, null, null]] } },
-    { title: "a due day kept as text", tables: { pieces: [pieces, ["P1", "Corbel", out, "7 Mar 2026", null, null, null]] } },
+    {
+      title: "a due day kept as text",
+      tables: { pieces: [pieces, ["P1", "Corbel", out, "7 Mar 2026", null, null, null]] },
+    },
   ],
   findings: [
     {
@@ -52,12 +86,25 @@ testRule(dueOnClosedDay, {
     {
       title: "a closed day right after the piece goes out, when only the day after is left",
       tables: { pieces: [pieces, ["P1", "Corbel", day("2026-03-13"), day("2026-03-14"), null, null, null]] },
-      expect: [{ at: "pieces!D2", messageId: "onlyAfter", data: { after: "2026-03-16" }, suggestions: [{ "pieces!D2": day("2026-03-16") }] }],
+      expect: [
+        {
+          at: "pieces!D2",
+          messageId: "onlyAfter",
+          data: { after: "2026-03-16" },
+          suggestions: [{ "pieces!D2": day("2026-03-16") }],
+        },
+      ],
     },
     {
       title: "the extension where there is one",
       tables: { pieces: [pieces, ["P1", "Corbel", out, day("2026-03-06"), null, null, saturday]] },
-      expect: [{ at: "pieces!G2", messageId: "closed", suggestions: [{ "pieces!G2": day("2026-03-06") }, { "pieces!G2": day("2026-03-09") }] }],
+      expect: [
+        {
+          at: "pieces!G2",
+          messageId: "closed",
+          suggestions: [{ "pieces!G2": day("2026-03-06") }, { "pieces!G2": day("2026-03-09") }],
+        },
+      ],
     },
     {
       title: "a formula's day, without suggesting to write over it",

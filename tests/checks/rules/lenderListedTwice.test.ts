@@ -4,7 +4,16 @@ import { testRule } from "../testRule";
 testRule(lenderListedTwice, {
   clean: [
     { title: "each lender once", tables: { lenders: [["Lender"], ["Maison Orla"], ["Halden"], ["Maison Ola"]] } },
-    { title: "blank names", tables: { lenders: [["Lender", "Contact"], [null, "Ines"], [null, "Mo"]] } },
+    {
+      title: "blank names",
+      tables: {
+        lenders: [
+          ["Lender", "Contact"],
+          [null, "Ines"],
+          [null, "Mo"],
+        ],
+      },
+    },
   ],
   findings: [
     {

@@ -9,9 +9,18 @@ testRule(lenderMissing, {
   clean: [
     { title: "a lender", tables: { pieces: [pieces, ["P1", "Halden", out, null, null]] } },
     { title: "a piece of one's own, that went nowhere", tables: { pieces: [pieces, ["P1", null, null, null, null]] } },
-    { title: "a piece that goes out tomorrow", tables: { pieces: [pieces, ["P1", "tbc", day("2026-03-06"), null, null]] } },
-    { title: "a piece that is back or settled", tables: { pieces: [pieces, ["P1", null, out, out + 1, null], ["P2", null, out, null, "bought"]] } },
-    { title: "an error value, which another rule reports", tables: { pieces: [pieces, ["P1", { error: "#N/A" }, out, null, null]] } },
+    {
+      title: "a piece that goes out tomorrow",
+      tables: { pieces: [pieces, ["P1", "tbc", day("2026-03-06"), null, null]] },
+    },
+    {
+      title: "a piece that is back or settled",
+      tables: { pieces: [pieces, ["P1", null, out, out + 1, null], ["P2", null, out, null, "bought"]] },
+    },
+    {
+      title: "an error value, which another rule reports",
+      tables: { pieces: [pieces, ["P1", { error: "#N/A" }, out, null, null]] },
+    },
   ],
   findings: [
     {

@@ -5,9 +5,18 @@ const pieces = ["Piece", "Quantity", "Quantity back"];
 
 testRule(quantityBackTooMany, {
   clean: [
-    { title: "as many back as went out, or fewer", tables: { pieces: [pieces, ["P1", 3, 3], ["P2", 3, 2], ["P3", 1, 0]] } },
-    { title: "one back of a blank quantity, which is one", tables: { pieces: [pieces, ["P1", null, 1], ["P2", 0, 1]] } },
-    { title: "a quantity that cannot be read, which another rule reports", tables: { pieces: [pieces, ["P1", "a few", 9], ["P2", 2, "all"]] } },
+    {
+      title: "as many back as went out, or fewer",
+      tables: { pieces: [pieces, ["P1", 3, 3], ["P2", 3, 2], ["P3", 1, 0]] },
+    },
+    {
+      title: "one back of a blank quantity, which is one",
+      tables: { pieces: [pieces, ["P1", null, 1], ["P2", 0, 1]] },
+    },
+    {
+      title: "a quantity that cannot be read, which another rule reports",
+      tables: { pieces: [pieces, ["P1", "a few", 9], ["P2", 2, "all"]] },
+    },
   ],
   findings: [
     {

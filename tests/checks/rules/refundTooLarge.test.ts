@@ -5,8 +5,14 @@ const receipts = ["Shop", "Amount", "Amount refunded"];
 
 testRule(refundTooLarge, {
   clean: [
-    { title: "a part, all or nothing refunded", tables: { receipts: [receipts, ["Kessel", 95, 40], ["Kessel", 95, 95], ["Kessel", 95, null]] } },
-    { title: "an amount that is missing or text, which other rules report", tables: { receipts: [receipts, ["Kessel", null, 40], ["Kessel", "£95", 400]] } },
+    {
+      title: "a part, all or nothing refunded",
+      tables: { receipts: [receipts, ["Kessel", 95, 40], ["Kessel", 95, 95], ["Kessel", 95, null]] },
+    },
+    {
+      title: "an amount that is missing or text, which other rules report",
+      tables: { receipts: [receipts, ["Kessel", null, 40], ["Kessel", "£95", 400]] },
+    },
   ],
   findings: [
     {

@@ -7,9 +7,15 @@ const back = day("2026-03-04");
 
 testRule(settledAndBack, {
   clean: [
-    { title: "back or settled, not both", tables: { pieces: [pieces, ["P1", 1, back, null], ["P2", 1, null, "lost"]] } },
+    {
+      title: "back or settled, not both",
+      tables: { pieces: [pieces, ["P1", 1, back, null], ["P2", 1, null, "lost"]] },
+    },
     { title: "a Settled that says no", tables: { pieces: [pieces, ["P1", 1, back, "no"], ["P2", 1, back, 0]] } },
-    { title: "several pieces, of which some may be back and the rest settled", tables: { pieces: [pieces, ["P1", 3, back, "1 lost"]] } },
+    {
+      title: "several pieces, of which some may be back and the rest settled",
+      tables: { pieces: [pieces, ["P1", 3, back, "1 lost"]] },
+    },
   ],
   findings: [
     {
