@@ -9,8 +9,8 @@ export function answerTable(outcome: Outcome<ResultTable>): unknown[][] {
   const { headings, formats, rows } = outcome.value;
   const shown: unknown[][] = [[...headings]];
   for (const row of rows) {
-    const cells: unknown[] = [];
-    for (let column = 0; column < row.length; column++) cells.push(toHostCell(row[column]!, formats[column]));
+    const cells = new Array<unknown>(row.length);
+    for (let column = 0; column < row.length; column++) cells[column] = toHostCell(row[column]!, formats[column]);
     shown.push(cells);
   }
   return shown;

@@ -1,3 +1,5 @@
+import { dateFields } from "./dateFields";
+import { FIRST_LIKELY_DAY } from "./FIRST_LIKELY_DAY";
 import { isFilledCell } from "./isFilledCell";
 import { isTotalsRow } from "./isTotalsRow";
 import { readCell } from "./readCell";
@@ -23,18 +25,24 @@ export function findDataRows(
   // The names of a row stand first in the vocabulary, so most rows are settled by one cell.
   const columns = [...known, ...others];
   const trimmed = headings.map((heading) => heading.trim());
+  const dayField = (dateFields[kind] ?? []).find((field) => columnOf[field] !== undefined);
+  const dayColumn = dayField === undefined ? -1 : columnOf[dayField]!;
   const found: number[] = [];
   for (let row = headingRow + 1; row < cells.length; row += 1) {
     const held = cells[row]!;
+    // No row of headings and no row of totals has a day in it, so where one stands nothing more need be read.
+    const day = dayColumn < 0 ? null : held[dayColumn];
+    if (typeof day === "number" && day >= FIRST_LIKELY_DAY) {
+      found.push(row);
+      continue;
+    }
     let at = 0;
     while (at < columns.length && !isFilledCell(held[columns[at]!])) at += 1;
     if (at === columns.length) continue;
     const first = held[columns[at]!];
     if (typeof first === "string") {
-      const heading = trimmed[columns[at]!]!;
-      if (mayBe(first, heading) && first.trim() === heading && repeatsHeadings(held, headings)) continue;
-      const saysTotal = mayBeginTotal(first) && first.length <= 40 && MAY_SAY_TOTAL.test(first);
-      if (saysTotal && isTotalsRow(held, kind, columnOf) === "says so") continue;
+      if (first.trim() === trimmed[columns[at]!] && repeatsHeadings(held, headings)) continue;
+      if (first.length <= 40 && MAY_SAY_TOTAL.test(first) && isTotalsRow(held, kind, columnOf) === "says so") continue;
     }
     found.push(row);
   }
@@ -46,21 +54,6 @@ export function findDataRows(
     found.pop();
   }
   return found;
-}
-
-/** Whether a text may be a heading but for spaces around it, by length and first character: quicker than trimming every cell. */
-function mayBe(text: string, heading: string): boolean {
-  const code = text.charCodeAt(0);
-  return text.length >= heading.length && (code === heading.charCodeAt(0) || code <= 0x20 || code >= 0x7f);
-}
-
-/** Whether by its first character a text may match MAY_SAY_TOTAL: any but a digit and the letters no such word begins with. */
-function mayBeginTotal(text: string): boolean {
-  const code = text.charCodeAt(0);
-  const letter = code | 0x20;
-  const isDigit = code >= 0x30 && code <= 0x39;
-  const isLetter = code >= 0x41 && letter >= 0x61 && letter <= 0x7a;
-  return !isDigit && (!isLetter || "gstzi".includes(String.fromCharCode(letter)));
 }
 
 function repeatsHeadings(row: readonly unknown[], headings: readonly string[]): boolean {

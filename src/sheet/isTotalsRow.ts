@@ -1,5 +1,6 @@
 import { currencyFromText } from "./currencyFromText";
 import { dateFields } from "./dateFields";
+import { FIRST_LIKELY_DAY } from "./FIRST_LIKELY_DAY";
 import { headingWords } from "./headingWords";
 import { isFilledCell } from "./isFilledCell";
 import { readCell } from "./readCell";
@@ -21,8 +22,6 @@ const ADDED_UP = new Set(
   ),
 );
 const NAMES = ["piece", "description", "lender", "slip", "look", "shop", "stop", "shoes", "kind"];
-// 1950-01-01: below it a number under a date heading is a count and no day.
-const FIRST_LIKELY_DAY = 18264;
 
 /** How a row of totals shows itself: it says so, or it holds sums and nothing that a row of data is known by. */
 export type TotalsSign = "says so" | "sums alone";

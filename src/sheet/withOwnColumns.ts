@@ -37,14 +37,14 @@ export function withOwnColumns(table: Table, picked: readonly PickedRow[], added
   const ownCount = end - first;
   const rows = picked.map(({ row, added: last }) => {
     const cells = table.cells[row]!;
-    const result: ResultCell[] = [];
+    const result = new Array<ResultCell>(ownCount + last.length);
     for (let place = 0; place < ownCount; place++) {
       const raw = cells[first + place];
-      if (typeof raw === "number") result.push(raw === 0 && zeroIsBlank[place] ? null : raw);
-      else if (typeof raw === "string") result.push(raw === "" ? null : raw);
-      else result.push(raw === null ? null : ownCell(raw, table, row, first + place, zeroIsBlank[place]!));
+      if (typeof raw === "number") result[place] = raw === 0 && zeroIsBlank[place] ? null : raw;
+      else if (typeof raw === "string") result[place] = raw === "" ? null : raw;
+      else result[place] = raw === null ? null : ownCell(raw, table, row, first + place, zeroIsBlank[place]!);
     }
-    for (const cell of last) result.push(cell);
+    for (let place = 0; place < last.length; place++) result[ownCount + place] = last[place]!;
     return result;
   });
   return {

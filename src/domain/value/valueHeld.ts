@@ -12,8 +12,9 @@ const TEN_THOUSANDTHS_A_CENT = 100;
  * blank cell arrives as 0 from some hosts.
  */
 export function valueHeld(piece: PieceRow, quantity: number): FieldValue<number> {
-  if (typeof piece.value === "number" && piece.value !== 0) return tenThousandths(piece.value) * quantity;
-  if (typeof piece.value === "object" && piece.value !== null) return piece.value;
+  const value = piece.value;
+  if (typeof value === "number" && value !== 0) return tenThousandths(value) * quantity;
+  if (typeof value === "object" && value !== null) return value;
   const total = piece.totalValue;
   if (typeof total !== "number") return total;
   if (total === 0) return null;
