@@ -1,7 +1,7 @@
 import type { CheckedRow } from "./checkedRow";
 
 /** A look as the looks tables list it. */
-export interface ListedLook {
+interface ListedLook {
   readonly name: string;
   /** In the order of the sheet; several where each day numbers its looks anew. Never empty. */
   readonly rows: readonly CheckedRow[];

@@ -18,10 +18,10 @@ export interface Remark<MessageId extends string> {
 }
 
 /** How a rule reports. */
-export type Report<MessageId extends string> = (remark: Remark<MessageId>) => void;
+type Report<MessageId extends string> = (remark: Remark<MessageId>) => void;
 
 /** What every rule says of itself; the documentation is made from it. */
-export interface RulePassport<MessageId extends string> {
+interface RulePassport<MessageId extends string> {
   /** The name of the rule's file and of its export. */
   readonly id: string;
   /** What it looks for, one sentence. */

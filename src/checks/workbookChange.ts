@@ -4,7 +4,7 @@ import type { CheckedWorkbook } from "./checkedWorkbook";
 import { sameRow } from "./sameRow";
 
 /** How one table stands to its earlier reading. */
-export interface TableChange {
+interface TableChange {
   /** Where it stood among the tables before; null when it is new, or its place or headings are not what they were. */
   readonly before: number | null;
   /** Data rows that are new or hold something else. */
