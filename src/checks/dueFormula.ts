@@ -10,8 +10,12 @@ const SATURDAY_AND_SUNDAY = 0b1100000;
 /**
  * The formula that works out a row's due day from its own cells: =TACK.DUE(F5,G5), with the shoot day where the row has one and
  * the closed weekdays where the lender keeps others than Saturday and Sunday. Terms of the lenders table are pointed at there.
+ *
+ * `used`, a formula that the column already has for any row (see rowFormula), goes before it for the row's own terms: it may
+ * know of closed dates that the tables do not tell.
  */
-export function dueFormula(row: CheckedRow, terms: CheckedRow, lender: CheckedRow | null): string {
+export function dueFormula(row: CheckedRow, terms: CheckedRow, lender: CheckedRow | null, used: string | null): string {
+  if (used !== null && terms.table === row.table) return used;
   const out = refer(row, "out");
   const termsCell = terms.table === row.table ? refer(row, "terms") : referAcross(terms, "terms");
   const shoot = dayIn(row, "shoot") === null ? "" : refer(row, "shoot");

@@ -92,6 +92,23 @@ test("a check again after a table went, came or moved finds what a whole check f
   );
 });
 
+test("a rule that consults other rows looks again when one of those changes", () => {
+  const pieces = {
+    pieces: [
+      ["Piece", "Out", "Due", "Terms"],
+      ["P1", AS_OF, AS_OF + 7, "7 days"],
+      ["P2", AS_OF, null, "7 days"],
+    ],
+  };
+  const typed = workbookOf({ tables: pieces });
+  const computed = workbookOf({ tables: pieces, formulas: { "pieces!C2": "=TACK.DUE([@Out],[@Terms])" } });
+  const run = recheck(startChecks(typed, { asOf: AS_OF }), computed);
+  expect(run.findings).toEqual(runChecks(computed, { asOf: AS_OF }));
+  expect(run.findings.map(({ suggestions }) => suggestions[0]?.edits[0]?.formula)).toEqual([
+    "=TACK.DUE([@Out],[@Terms])",
+  ]);
+});
+
 test("a row that did not change is not looked at again", () => {
   const pieces = (due: Cell): Cell[][] => [
     ["Piece", "Due"],

@@ -10,6 +10,7 @@ import { dueFormula } from "../dueFormula";
 import { holdsSomething } from "../holdsSomething";
 import { isTyped } from "../isTyped";
 import { replaceCell } from "../replaceCell";
+import { rowFormula } from "../rowFormula";
 import { textIn } from "../textIn";
 
 /** A piece with no terms anywhere has no due day yet, and that is right: the lender has not said. */
@@ -21,7 +22,8 @@ export const dueMissing = defineRule({
   fixable: false,
   scope: "row",
   tables: ["pieces"],
-  uses: ["lenders"],
+  // Of the other pieces only the formula of the Due column is consulted.
+  uses: ["lenders", "pieces"],
   needs: ["out", "due"],
   messages: {
     fromRow: "Due is blank, though the terms say {{terms}}. Let the formula work it out, or type the day.",
@@ -42,7 +44,11 @@ export const dueMissing = defineRule({
     }
     const lender = textIn(row, "lender");
     const listed = lender === null ? undefined : facts.lenders()?.get(nameKey(lender));
-    const formula = dueFormula(row, found.source, listed?.row ?? null);
+    const { table } = row;
+    const used = facts.once("row formula", `${table.sheetId} ${table.firstRow} ${table.firstColumn}`, () =>
+      rowFormula(table, "due"),
+    );
+    const formula = dueFormula(row, found.source, listed?.row ?? null, used);
     const edit = { ...replaceCell(row, "due", null, "yyyy-mm-dd"), formula };
     const suggestions = [{ label: `Write ${formula}`, edits: [edit] }];
     if (found.source.table === row.table)

@@ -91,6 +91,36 @@ testRule(dueMissing, {
       ],
     },
     {
+      title: "the formula that the column already has, where it reads its row by headings",
+      tables: {
+        pieces: [
+          pieces,
+          ["P1", "Halden", out, out + 7, "7 days", null, null, null],
+          ["P2", "Halden", out, null, "2 weeks", null, null, null],
+        ],
+      },
+      formulas: { "pieces!D2": "=TACK.DUE([@Out],[@Terms],LastShootDay,ClosedDays[Closed])" },
+      expect: [
+        {
+          at: "pieces!D3",
+          messageId: "fromRow",
+          suggestions: [{ "pieces!D3": "=TACK.DUE([@Out],[@Terms],LastShootDay,ClosedDays[Closed])" }],
+        },
+      ],
+    },
+    {
+      title: "a formula of its own where the column's reads one row's cells",
+      tables: {
+        pieces: [
+          pieces,
+          ["P1", "Halden", out, out + 7, "7 days", null, null, null],
+          ["P2", "Halden", out, null, "2 weeks", null, null, null],
+        ],
+      },
+      formulas: { "pieces!D2": "=TACK.DUE([@Out],E2)" },
+      expect: [{ at: "pieces!D3", messageId: "fromRow", suggestions: [{ "pieces!D3": "=TACK.DUE(C3,E3)" }] }],
+    },
+    {
       title: "a lender's terms, pointed at where they stand",
       tables: {
         pieces: [
