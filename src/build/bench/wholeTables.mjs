@@ -1,0 +1,40 @@
+import { loadSource } from "../loadSource.mjs";
+import { fastest } from "./fastest.mjs";
+import { piecesTable } from "./piecesTable.mjs";
+import { showRow } from "./showRow.mjs";
+import { timed } from "./timed.mjs";
+
+const ROWS = 100_000;
+const COLUMNS = 20;
+const RUNS = 30;
+const AS_OF = 46_100;
+const BARS = { lendertotals: 3, laterows: 5, valueout: 5, carried: 5 };
+
+/** Reads every cell of a table and does as little with it as shows that it was read. */
+function barePass(cells) {
+  let sum = 0;
+  for (const row of cells) {
+    for (const cell of row) {
+      if (typeof cell === "number") sum += cell;
+      else if (typeof cell === "string") sum += cell.length;
+    }
+  }
+  return sum;
+}
+
+/** The whole-table functions against a bare pass of the same table, and how they grow at each doubling of the rows. */
+export async function wholeTables() {
+  const tables = [ROWS / 8, ROWS / 4, ROWS / 2, ROWS].map((rowCount) => piecesTable(rowCount, COLUMNS));
+  const largest = tables.at(-1);
+  showRow([`${ROWS.toLocaleString("en")} rows x ${COLUMNS} columns`, "bare pass", "function", "ratio", "bar"]);
+  for (const [name, bar] of Object.entries(BARS)) {
+    const call = (await loadSource(`src/functions/bindings/${name}.ts`))[name];
+    const on = (cells) => (name === "carried" ? call(cells) : call(cells, AS_OF));
+    const times = timed(RUNS, { bare: () => barePass(largest), call: () => on(largest) });
+    const [bare, took] = [fastest(times.bare), fastest(times.call)];
+    showRow([name, `${bare.toFixed(1)} ms`, `${took.toFixed(1)} ms`, (took / bare).toFixed(2), `at most ${bar}`]);
+    const sizes = tables.map((cells) => fastest(timed(RUNS, { call: () => on(cells) }).call));
+    const growth = sizes.slice(1).map((milliseconds, place) => (milliseconds / sizes[place]).toFixed(2));
+    showRow(["  growth at each doubling of the rows", ...growth, "near 2"]);
+  }
+}
