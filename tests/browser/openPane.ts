@@ -35,7 +35,9 @@ export interface OpenPane {
   readonly barriers: () => Promise<readonly string[]>;
 }
 
-declare const axe: { run(root: unknown, options: unknown): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+declare const axe: {
+  run(root: unknown, options: unknown): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+};
 
 export async function launchPane(): Promise<PaneBrowser> {
   const built = await build({
@@ -59,6 +61,7 @@ export async function launchPane(): Promise<PaneBrowser> {
       forcedColors: options.forcedColors === true ? "active" : "none",
       reducedMotion: options.reducedMotion === true ? "reduce" : "no-preference",
     });
+    page.setDefaultTimeout(8_000);
     const complaints: string[] = [];
     page.on("pageerror", (error) => complaints.push(error.message));
     page.on("console", (message) => {
@@ -87,7 +90,10 @@ export async function launchPane(): Promise<PaneBrowser> {
       await page.evaluate(axeScript);
       const { violations } = await page.evaluate(() =>
         // The tab list's library guards its ends with hidden elements that hand the focus on at once.
-        axe.run({ exclude: ["[data-tabster-dummy]"] }, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }),
+        axe.run(
+          { exclude: ["[data-tabster-dummy]"] },
+          { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] },
+        ),
       );
       return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
     };

@@ -1,4 +1,4 @@
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { launchPane, type PaneBrowser } from "./openPane";
 import { manySheets, messySheets, TODAY } from "./messySheets";
 import type { PanePage } from "./panePage";
@@ -13,6 +13,11 @@ jest.setTimeout(60_000);
 /** A cell of the workbook behind the pane. */
 const held = (page: Page, row: number, column: number) =>
   page.evaluate(([r, c]) => (globalThis as unknown as PanePage).port.at("s0", r as number, c as number), [row, column]);
+/** Opens the findings of one kind where they are not open already. */
+async function opened(check: Locator, kind: RegExp): Promise<void> {
+  const opener = check.getByRole("button", { name: kind });
+  if ((await opener.getAttribute("aria-expanded")) === "false") await opener.click();
+}
 const standing = (page: Page) => page.locator("[role=status]").first().innerText();
 const standingChanges = async (page: Page, before: string) => {
   await page.waitForFunction((text) => document.querySelector("[role=status]")?.textContent !== text, before);
@@ -25,40 +30,45 @@ describe.each([
   ["in forced colours", { width: 360, forcedColors: true }],
   ["at a zoom of 200 %, which leaves half the width and height of 640 by 800", { width: 320, height: 400 }],
 ])("%s", (_, options) => {
-  test.each(["Today", "Check"] as const)("%s has no barrier that axe knows of, nothing sticks out, and every target is 24 px", async (name) => {
-    const { page, view, barriers, complaints } = await browser.open(messySheets, TODAY, options);
-    await view(name);
-    expect(await barriers()).toEqual([]);
-    const tooWide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    expect(tooWide).toBeLessThanOrEqual(0);
-    const tooSmall = await page
-      .locator("[role=tabpanel]:visible :is(button, select, summary, input:not([type=checkbox])):visible, [role=tab]:visible")
-      .evaluateAll((targets) =>
-        targets
-          // The button inside a field stands within the field's own target.
-          .map((target) => ({ box: target.getBoundingClientRect(), text: target.textContent ?? "" }))
-          .filter(({ box }) => box.width < 24 || box.height < 23.5)
-          .map(({ box, text }) => `${text} ${box.width} x ${box.height}`),
-      );
-    expect(tooSmall).toEqual([]);
-    expect(complaints).toEqual([]);
-    await page.close();
-  });
+  test.each(["Today", "Check"] as const)(
+    "%s has no barrier that axe knows of, nothing sticks out, and every target is 24 px",
+    async (name) => {
+      const { page, view, barriers, complaints } = await browser.open(messySheets, TODAY, options);
+      await view(name);
+      expect(await barriers()).toEqual([]);
+      const tooWide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(tooWide).toBeLessThanOrEqual(0);
+      const tooSmall = await page
+        .locator(
+          "[role=tabpanel]:visible :is(button, select, summary, input:not([type=checkbox])):visible, [role=tab]:visible",
+        )
+        .evaluateAll((targets) =>
+          targets
+            // The button inside a field stands within the field's own target.
+            .map((target) => ({ box: target.getBoundingClientRect(), text: target.textContent ?? "" }))
+            .filter(({ box }) => box.width < 24 || box.height < 23.5)
+            .map(({ box, text }) => `${text} ${box.width} x ${box.height}`),
+        );
+      expect(tooSmall).toEqual([]);
+      expect(complaints).toEqual([]);
+      await page.close();
+    },
+  );
 });
 
 test("a fix writes the cell, says what was done, and restore puts back what was there", async () => {
   const { page, view } = await browser.open(messySheets, TODAY);
   const check = await view("Check");
   const before = await standing(page);
-  await check.getByRole("button", { name: /A date that is kept as text/ }).click();
+  await opened(check, /A date that is kept as text/);
   await check.getByRole("button", { name: "Fix: Make it the date 2026-03-09, at Loans!E3" }).click();
   expect(await standingChanges(page, before)).not.toBe(before);
   expect(await held(page, 2, 4)).toBe(46090);
   await page.getByRole("button", { name: "Restore what was there" }).click();
-  await page.getByText("Put back as it was: Make it the date 2026-03-09, at Loans!E3").waitFor();
+  await page.getByRole("banner").getByText("Put back as it was: Make it the date 2026-03-09, at Loans!E3").waitFor();
   expect(await held(page, 2, 4)).toBe("9 Mar 2026");
   await page.getByRole("button", { name: "Do it again" }).click();
-  await page.getByText("Done: Make it the date 2026-03-09, at Loans!E3").waitFor();
+  await page.getByRole("banner").getByText("Done: Make it the date 2026-03-09, at Loans!E3").waitFor();
   expect(await held(page, 2, 4)).toBe(46090);
   await page.close();
 });
@@ -66,7 +76,7 @@ test("a fix writes the cell, says what was done, and restore puts back what was 
 test("all fixes of a kind are shown before and after, and written as one step", async () => {
   const { page, view } = await browser.open(messySheets, TODAY);
   const check = await view("Check");
-  await check.getByRole("button", { name: /A date that is kept as text/ }).click();
+  await opened(check, /A date that is kept as text/);
   await check.getByRole("button", { name: "Fix all 2…" }).click();
   const heading = check.getByRole("heading", { name: "2 cells would be written in one step" });
   await heading.waitFor();
@@ -74,9 +84,14 @@ test("all fixes of a kind are shown before and after, and written as one step", 
   expect(await check.getByRole("row", { name: 'Loans!E3 "9 Mar 2026" 2026-03-09' }).count()).toBe(1);
   expect(await held(page, 2, 4)).toBe("9 Mar 2026");
   await check.getByRole("button", { name: "Write 2 cells" }).click();
-  await page.getByText(/^Done: 2 cells written/).waitFor();
+  await page
+    .getByRole("banner")
+    .getByText(/^Done: 2 cells written/)
+    .waitFor();
   expect([await held(page, 2, 4), await held(page, 3, 4)]).toEqual([46090, 46091]);
-  expect(await page.evaluate(() => (globalThis as unknown as PanePage).port.calls.filter((call) => call === "write"))).toHaveLength(1);
+  expect(
+    await page.evaluate(() => (globalThis as unknown as PanePage).port.calls.filter((call) => call === "write")),
+  ).toHaveLength(1);
   await page.close();
 });
 
@@ -105,7 +120,7 @@ test("a finding is ignored only with a reason, is kept in the workbook, and come
 test("an edit is seen at once, without losing what is shown, the scroll place or the focus", async () => {
   const { page, view } = await browser.open(manySheets(300), TODAY, { height: 500 });
   const check = await view("Check");
-  await check.getByRole("button", { name: /A date that is kept as text/ }).click();
+  await opened(check, /A date that is kept as text/);
   const expandable = check.getByRole("button", { name: /^Show 50 more of/ });
   if ((await expandable.count()) > 0) await expandable.click();
   const target = check.getByRole("button", { name: "Go to Loans!E30" });
@@ -129,7 +144,9 @@ test("when the finding that has the focus goes, the one that takes its place get
   const before = await standing(page);
   await page.keyboard.press("Enter");
   await standingChanges(page, before);
-  const focused = await page.evaluate(() => document.activeElement?.getAttribute("aria-label") ?? document.activeElement?.tagName);
+  const focused = await page.evaluate(
+    () => document.activeElement?.getAttribute("aria-label") ?? document.activeElement?.tagName,
+  );
   expect(focused).toBe("Go to Loans!E4");
   await page.close();
 });
@@ -155,7 +172,11 @@ test("the views are worked by keyboard alone", async () => {
   const met: string[] = [];
   for (let press = 0; press < 12; press++) {
     await page.keyboard.press("Tab");
-    met.push(await page.evaluate(() => document.activeElement?.getAttribute("aria-label") ?? document.activeElement?.textContent ?? ""));
+    met.push(
+      await page.evaluate(
+        () => document.activeElement?.getAttribute("aria-label") ?? document.activeElement?.textContent ?? "",
+      ),
+    );
   }
   expect(met.join("\n")).toMatch(/error.*warning.*note.*Kind of finding[\s\S]*Go to Loans!/s);
   await page.close();
@@ -165,47 +186,60 @@ test.each([
   ["protected", /protected/],
   ["changed behind the pane's back", /was when checked|something else/],
   ["deleted", /gone|no longer/],
-] as const)("a fix of a sheet that is %s says so in a sentence and loses nothing that is shown", async (how, sentence) => {
-  const { page, view, complaints } = await browser.open(messySheets, TODAY);
-  const check = await view("Check");
-  await check.getByRole("button", { name: /A date that is kept as text/ }).click();
-  const fix = check.getByRole("button", { name: "Fix: Make it the date 2026-03-09, at Loans!E3" });
-  // At once in the page, before the pane can have read again.
-  await fix.evaluate((button, what) => {
-    const { port } = globalThis as unknown as PanePage;
-    if (what === "protected") port.protectSheet("s0");
-    if (what === "changed behind the pane's back") port.typed("s0", 2, 4, "tbc");
-    if (what === "deleted") port.deleteSheet("s0");
-    (button as HTMLElement).click();
-  }, how);
-  await page.waitForFunction(() => document.querySelector("[role=alert]")?.textContent !== "");
-  expect(await page.locator("[role=alert]").innerText()).toMatch(sentence);
-  expect(await page.getByRole("button", { name: "Restore what was there" }).count()).toBe(0);
-  await page.getByRole("button", { name: "Close this message" }).click();
-  expect(complaints).toEqual([]);
-  await page.close();
-});
+] as const)(
+  "a fix of a sheet that is %s says so in a sentence and loses nothing that is shown",
+  async (how, sentence) => {
+    const { page, view, complaints } = await browser.open(messySheets, TODAY);
+    const check = await view("Check");
+    await opened(check, /A date that is kept as text/);
+    const fix = check.getByRole("button", { name: "Fix: Make it the date 2026-03-09, at Loans!E3" });
+    // At once in the page, before the pane can have read again.
+    await fix.evaluate((button, what) => {
+      const { port } = globalThis as unknown as PanePage;
+      if (what === "protected") port.protectSheet("s0");
+      if (what === "changed behind the pane's back") port.typed("s0", 2, 4, "tbc");
+      if (what === "deleted") port.deleteSheet("s0");
+      (button as HTMLElement).click();
+    }, how);
+    await page.waitForFunction(() => document.querySelector("[role=alert]")?.textContent !== "");
+    expect(await page.locator("[role=alert]").innerText()).toMatch(sentence);
+    expect(await page.getByRole("button", { name: "Restore what was there" }).count()).toBe(0);
+    await page.getByRole("button", { name: "Close this message" }).click();
+    expect(complaints).toEqual([]);
+    await page.close();
+  },
+);
 
-test.each(["readWorkbook", "readSheet", "writeKept", "goTo"] as const)("a %s that fails leaves what is shown", async (call) => {
-  const { page, view, complaints } = await browser.open(messySheets, TODAY);
-  const check = await view("Check");
-  const before = await standing(page);
-  await page.evaluate((name) => (globalThis as unknown as PanePage).port.failNext(name), call);
-  if (call === "goTo") await check.getByRole("button", { name: /^Go to/ }).first().click();
-  if (call === "writeKept") {
-    await check.getByRole("button", { name: /^Ignore this finding/ }).first().click();
-    await page.keyboard.type("agreed");
-    await page.keyboard.press("Enter");
-  }
-  if (call === "readSheet" || call === "readWorkbook") {
-    await page.evaluate(() => (globalThis as unknown as PanePage).port.typed("s3", 5, 5, "x"));
-  }
-  await page.waitForTimeout(500);
-  expect(await standing(page)).toBe(before);
-  if (call === "goTo" || call === "writeKept") expect(await page.locator("[role=alert]").innerText()).not.toBe("");
-  expect(complaints).toEqual([]);
-  await page.close();
-});
+test.each(["readWorkbook", "readSheet", "writeKept", "goTo"] as const)(
+  "a %s that fails leaves what is shown",
+  async (call) => {
+    const { page, view, complaints } = await browser.open(messySheets, TODAY);
+    const check = await view("Check");
+    const before = await standing(page);
+    await page.evaluate((name) => (globalThis as unknown as PanePage).port.failNext(name), call);
+    if (call === "goTo")
+      await check
+        .getByRole("button", { name: /^Go to/ })
+        .first()
+        .click();
+    if (call === "writeKept") {
+      await check
+        .getByRole("button", { name: /^Ignore this finding/ })
+        .first()
+        .click();
+      await page.keyboard.type("agreed");
+      await page.keyboard.press("Enter");
+    }
+    if (call === "readSheet" || call === "readWorkbook") {
+      await page.evaluate(() => (globalThis as unknown as PanePage).port.typed("s3", 5, 5, "x"));
+    }
+    await page.waitForTimeout(500);
+    expect(await standing(page)).toBe(before);
+    if (call === "goTo" || call === "writeKept") expect(await page.locator("[role=alert]").innerText()).not.toBe("");
+    expect(complaints).toEqual([]);
+    await page.close();
+  },
+);
 
 test("a workbook without a table says so and how to make one, in both views, and reads it as soon as it is typed", async () => {
   const { page, view, barriers } = await browser.open([{ name: "Sheet1", rows: [["hello"]] }], TODAY);
@@ -255,7 +289,9 @@ test("Today lists what is late, due and to be sent, keeps currencies apart, and 
     expect(text).toContain(said);
   }
   await today.getByRole("button", { name: /^1 wool coat, go to Loans!E2/ }).click();
-  expect(await page.evaluate(() => (globalThis as unknown as PanePage).port.wentTo)).toEqual([{ sheetId: "s0", row: 1, column: 4 }]);
+  expect(await page.evaluate(() => (globalThis as unknown as PanePage).port.wentTo)).toEqual([
+    { sheetId: "s0", row: 1, column: 4 },
+  ]);
   await page.close();
 });
 
@@ -268,7 +304,9 @@ test("a cover limit that is typed is kept, and what is over it is said in words"
   await today.getByLabel("Cover limit in EUR").fill("lots");
   await page.keyboard.press("Enter");
   await today.getByText('Cover limit: "lots" cannot be used').waitFor();
-  expect(await page.evaluate(() => (globalThis as unknown as PanePage).port.kept.get("cover-limits"))).toContain('"GBP":1500');
+  expect(await page.evaluate(() => (globalThis as unknown as PanePage).port.kept.get("cover-limits"))).toContain(
+    '"GBP":1500',
+  );
   await page.close();
 });
 

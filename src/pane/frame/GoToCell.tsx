@@ -11,6 +11,7 @@ const useStyles = makeStyles({
     paddingLeft: tokens.spacingHorizontalXS,
     paddingRight: tokens.spacingHorizontalXS,
     marginLeft: `calc(-1 * ${tokens.spacingHorizontalXS})`,
+    marginRight: `calc(-1 * ${tokens.spacingHorizontalXS})`,
     justifyContent: "flex-start",
     textAlign: "left",
     overflowWrap: "anywhere",
