@@ -2,10 +2,11 @@ import { nameKey } from "../sheet/nameKey";
 import type { CheckedRow } from "./checkedRow";
 import type { CheckedWorkbook } from "./checkedWorkbook";
 import type { NameTally } from "./nameTally";
+import { isOwnKit } from "./isOwnKit";
 import { isUndecided } from "./isUndecided";
 import { textIn } from "./textIn";
 
-/** Every spelling of a lender in pieces and requests, in the order in which they first appear; "tbc" and the like are none. */
+/** Every spelling of a lender in pieces and requests, in the order in which they first appear; "tbc" and one's own kit are none. */
 export function lenderTally(workbook: CheckedWorkbook): readonly NameTally[] {
   const rowsOf = new Map<string, CheckedRow[]>();
   for (const table of workbook.tables) {
@@ -20,5 +21,5 @@ export function lenderTally(workbook: CheckedWorkbook): readonly NameTally[] {
   }
   return [...rowsOf]
     .map(([name, rows]) => ({ name, key: nameKey(name), rows }))
-    .filter(({ name, key }) => key !== "" && !isUndecided(name));
+    .filter(({ name, key }) => key !== "" && !isUndecided(name) && !isOwnKit(name));
 }

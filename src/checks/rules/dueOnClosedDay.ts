@@ -7,6 +7,7 @@ import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { holdsSomething } from "../holdsSomething";
 import { isFarOff } from "../isFarOff";
+import { isOwnKit } from "../isOwnKit";
 import { isTyped } from "../isTyped";
 import { lenderCalendar } from "../lenderCalendar";
 import { replaceCell } from "../replaceCell";
@@ -34,6 +35,7 @@ export const dueOnClosedDay = defineRule({
     const due = dayIn(row, field);
     const lender = textIn(row, "lender");
     if (due === null || lender === null || due < facts.asOf || isFarOff(due, facts.asOf)) return;
+    if (isOwnKit(lender)) return;
     const loan = facts.loan(row);
     if (loan === null || loan.isSettled || (loan.back !== null && loan.held === 0)) return;
     if (loan.out !== null && due < loan.out) return;

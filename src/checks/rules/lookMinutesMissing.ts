@@ -2,6 +2,7 @@ import type { SheetTable } from "../../sheet/sheetTable";
 import type { CheckedRow } from "../checkedRow";
 import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
+import { lookName } from "../lookName";
 import { textIn } from "../textIn";
 
 /** A typed 0 is an answer. Reported once at least half of the looks have theirs: before that the day is still being timed. */
@@ -24,7 +25,8 @@ export const lookMinutesMissing = defineRule({
       if (table.columnOf[field] === undefined) continue;
       const without = rows.filter((row) => hasNoMinutes(table, row, field));
       if (without.length * 2 > rows.length) continue;
-      for (const row of without) report({ row, field, messageId: field, data: { look: textIn(row, "look") ?? "" } });
+      for (const row of without)
+        report({ row, field, messageId: field, data: { look: lookName(textIn(row, "look") ?? "") } });
     }
   },
 });

@@ -1,4 +1,5 @@
 import { defineRule } from "../defineRule";
+import { lookName } from "../lookName";
 import { sayCount } from "../sayCount";
 
 /** Where every listed look has a number, a word without one ("spare jacket") is no look. Reported once for each look. */
@@ -11,7 +12,7 @@ export const lookNotListed = defineRule({
   scope: "workbook",
   tables: ["pieces", "looks"],
   messages: {
-    unknown: 'Look "{{look}}" ({{rows}}) is not in the looks table. Add it there, or correct the look.',
+    unknown: "Look {{look}} ({{rows}}) is not in the looks table. Add it there, or correct the look.",
   },
   check(_workbook, report, facts) {
     const listed = facts.looks();
@@ -23,7 +24,7 @@ export const lookNotListed = defineRule({
         row: rows[0]!,
         field: "look",
         messageId: "unknown",
-        data: { look: name, rows: sayCount(rows.length, "piece") },
+        data: { look: lookName(name), rows: sayCount(rows.length, "piece") },
       });
     }
   },

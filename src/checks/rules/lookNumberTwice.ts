@@ -3,6 +3,7 @@ import { lookKey } from "../../sheet/lookKey";
 import type { CheckedRow } from "../checkedRow";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
+import { lookName } from "../lookName";
 import { positionIn } from "../positionIn";
 import { textIn } from "../textIn";
 
@@ -33,7 +34,12 @@ export const lookNumberTwice = defineRule({
         continue;
       }
       const at = positionIn(earlier, "look");
-      report({ row, field: "look", messageId: "twice", data: { look, cell: cellName(at.row, at.column) } });
+      report({
+        row,
+        field: "look",
+        messageId: "twice",
+        data: { look: lookName(look), cell: cellName(at.row, at.column) },
+      });
     }
   },
 });

@@ -1,9 +1,12 @@
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
+import type { CheckedRow } from "../checkedRow";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { holdsSomething } from "../holdsSomething";
 import { isFarOff } from "../isFarOff";
+import { isOwnKit } from "../isOwnKit";
 import { listedRow } from "../listedRow";
+import { lookName } from "../lookName";
 import { textIn } from "../textIn";
 
 /** The day is the look's Date, else the piece's Shoot. A piece is no longer held on its Back day. */
@@ -39,7 +42,7 @@ export const lookPieceNotThere = defineRule({
       const listed = listedRow(key, row, facts);
       const day = (listed === null ? null : dayIn(listed, "date")) ?? dayIn(row, "shoot");
       if (day === null || isFarOff(day, facts.asOf)) continue;
-      const data = { look: name, day: isoFromSerial(day) };
+      const data = { look: lookName(name), day: isoFromSerial(day) };
       if (out !== null && out > day) {
         return report({ row, field: "out", messageId: "notYetOut", data: { ...data, out: isoFromSerial(out) } });
       }
@@ -51,14 +54,14 @@ export const lookPieceNotThere = defineRule({
         const field = holdsSomething(row, "extendedTo") ? "extendedTo" : "due";
         return report({ row, field, messageId: "dueBefore", data: { ...data, due: isoFromSerial(due) } });
       }
-      if (
-        out === null &&
-        day < facts.asOf &&
-        textIn(row, "lender") !== null &&
-        row.table.columnOf["out"] !== undefined
-      ) {
+      if (out === null && day < facts.asOf && isBorrowed(row) && row.table.columnOf["out"] !== undefined) {
         return report({ row, field: "out", messageId: "neverOut", data });
       }
     }
   },
 });
+
+function isBorrowed(row: CheckedRow): boolean {
+  const lender = textIn(row, "lender");
+  return lender !== null && !isOwnKit(lender);
+}

@@ -3,6 +3,7 @@ import { readTalents } from "../../sheet/readTalents";
 import { defineRule } from "../defineRule";
 import { isUndecided } from "../isUndecided";
 import { listedRow } from "../listedRow";
+import { lookName } from "../lookName";
 import { textIn } from "../textIn";
 
 /** "Ana" and "Ana Silva" are taken for one. A piece in several looks may be on anybody who wears one of them. */
@@ -40,7 +41,7 @@ export const lookTalentDisagrees = defineRule({
     const worn = wearers.join(";");
     if (facts.once("same talent", `${talent}|${worn}`, () => areSamePeople(talent, worn))) return;
     const look = named.find((_, index) => wearers[index] === wearer) ?? first;
-    report({ row, field: "talent", messageId: "other", data: { talent, look: look.name, wearer } });
+    report({ row, field: "talent", messageId: "other", data: { talent, look: lookName(look.name), wearer } });
   },
 });
 

@@ -2,6 +2,7 @@ import { lookKey } from "../../sheet/lookKey";
 import { cellIn } from "../cellIn";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
+import { lookName } from "../lookName";
 import { textIn } from "../textIn";
 
 /** Reported once at least half of the looks have pieces: before that the looks are still being made up. */
@@ -31,7 +32,7 @@ export const lookWithoutPieces = defineRule({
         const key = look === null ? "" : lookKey(look);
         // A Pieces column of the looks' own says what is worn.
         if (look === null || key === "" || named.has(key) || cellIn(row, "pieces") !== null) continue;
-        report({ row, field: "look", messageId: "empty", data: { look } });
+        report({ row, field: "look", messageId: "empty", data: { look: lookName(look) } });
       }
     }
   },

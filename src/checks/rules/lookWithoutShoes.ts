@@ -4,6 +4,7 @@ import type { CheckedRow } from "../checkedRow";
 import type { CheckFacts } from "../checkFacts";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
+import { lookName } from "../lookName";
 import { textIn } from "../textIn";
 
 const ON_FEET = new Set<string>(["shoes", "boots"]);
@@ -38,7 +39,7 @@ export const lookWithoutShoes = defineRule({
         // A kind that is not known may be a word for shoes.
         if (look === null || found === undefined || found.hasShoes || !found.isAllKnown || found.count < LEAST_PIECES)
           continue;
-        report({ row, field: "look", messageId: "noShoes", data: { look, count: found.count } });
+        report({ row, field: "look", messageId: "noShoes", data: { look: lookName(look), count: found.count } });
       }
     }
   },

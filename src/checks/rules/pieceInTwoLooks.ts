@@ -5,6 +5,7 @@ import type { CheckedRow } from "../checkedRow";
 import type { CheckFacts } from "../checkFacts";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
+import { lookName } from "../lookName";
 
 /** The planned times of the looks are compared, not their order: a piece is needed from the start of the change to the end of the shot. */
 export const pieceInTwoLooks = defineRule({
@@ -58,7 +59,7 @@ function plannedLooks(
 
 function spanOf({ look, steps, readyBy, shootUntil }: PlannedLook): { look: string; from: number; until: number } {
   return {
-    look: String(look.label),
+    look: lookName(String(look.label)),
     from: steps.find(({ kind }) => kind === "change")?.from ?? readyBy,
     until: shootUntil,
   };

@@ -1,10 +1,11 @@
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
 import { defineRule } from "../defineRule";
+import { isOwnKit } from "../isOwnKit";
 import { isUndecided } from "../isUndecided";
 import { moneyIn } from "../moneyIn";
 import { textIn } from "../textIn";
 
-/** One's own pieces have no lender and need no value; a 0 counts as none, as it does in the totals. */
+/** One's own pieces have no lender, or say that they are own, and need no value; a 0 counts as none, as it does in the totals. */
 export const valueMissing = defineRule({
   id: "valueMissing",
   about: "A borrowed piece that is out without a value.",
@@ -30,7 +31,7 @@ export const valueMissing = defineRule({
       else if (reading.is !== "blank" && !(reading.is === "number" && reading.amount === 0)) return;
     }
     const lender = textIn(row, "lender");
-    if (lender === null || isUndecided(lender)) return;
+    if (lender === null || isUndecided(lender) || isOwnKit(lender)) return;
     const loan = facts.loan(row);
     if (loan === null || loan.out === null || loan.held === 0) return;
     const out = isoFromSerial(loan.out);

@@ -52,7 +52,12 @@ testRule(dueOnClosedDay, {
       title: "a due day that is past, when being late is what matters",
       tables: { pieces: [pieces, ["P1", "Corbel", day("2026-02-20"), day("2026-03-01"), null, null, null]] },
     },
-    { title: "no lender", tables: { pieces: [pieces, ["P1", null, out, saturday, null, null, null]] } },
+    {
+      title: "no lender, or one's own piece",
+      tables: {
+        pieces: [pieces, ["P1", null, out, saturday, null, null, null], ["P2", "own", out, saturday, null, null, null]],
+      },
+    },
     {
       title: "a due day kept as text",
       tables: { pieces: [pieces, ["P1", "Corbel", out, "7 Mar 2026", null, null, null]] },

@@ -41,6 +41,8 @@ testRule(lenderNotListed, {
           ["Piece", "Lender"],
           ["P1", null],
           ["P2", "tbc"],
+          ["P3", "Own"],
+          ["P4", "stylist's kit"],
         ],
         lenders,
       },

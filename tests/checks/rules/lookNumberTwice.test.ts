@@ -37,7 +37,7 @@ testRule(lookNumberTwice, {
           ["Look 07", day("2026-03-10")],
         ],
       },
-      expect: [{ at: "looks!A4", messageId: "twice", data: { look: "Look 07", cell: "A2" } }],
+      expect: [{ at: "looks!A4", messageId: "twice", data: { look: "07", cell: "A2" } }],
     },
   ],
 });

@@ -68,7 +68,14 @@ testRule(lookPieceNotThere, {
     },
     {
       title: "one's own piece without an Out date",
-      tables: { pieces: [pieces, ["P1", null, 3, null, null, null, null, null, null]], looks },
+      tables: {
+        pieces: [
+          pieces,
+          ["P1", null, 3, null, null, null, null, null, null],
+          ["P2", "Mine", 3, null, null, null, null, null, null],
+        ],
+        looks,
+      },
     },
     {
       title: "a piece that was bought, or whose dates are kept as text",

@@ -66,7 +66,7 @@ testRule(lookWithoutPieces, {
         ],
         looks: [["Look"], [1], [2], ["Look 3"]],
       },
-      expect: [{ at: "looks!A4", messageId: "empty", data: { look: "Look 3" } }],
+      expect: [{ at: "looks!A4", messageId: "empty", data: { look: "3" } }],
     },
   ],
 });

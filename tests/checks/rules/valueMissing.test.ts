@@ -44,8 +44,10 @@ testRule(valueMissing, {
       },
     },
     {
-      title: "one's own piece, without a lender",
-      tables: { pieces: [pieces, ["P1", null, null, null, out, null, null]] },
+      title: "one's own piece, without a lender or named so",
+      tables: {
+        pieces: [pieces, ["P1", null, null, null, out, null, null], ["P2", "own kit", null, null, out, null, null]],
+      },
     },
     {
       title: "a sheet without a value column",
