@@ -18,14 +18,20 @@ export function tablePatch(xml: string, reference: string, headings: readonly st
     if (held === undefined) return `<tableColumn id="${++nextId}" name="${xmlEscape(written)}"/>`;
     return held.replace(/^<[^>]*>/, (tag) => setXmlAttribute(tag, "name", written));
   });
-  const totals = Number(xmlAttribute(/<table\b[^>]*>/.exec(xml)?.[0] ?? "", "totalsRowCount") ?? 0);
-  const moved = xml
-    .replace(/<table\b[^>]*>/, (tag) => setXmlAttribute(tag, "ref", reference))
-    .replace(/<autoFilter\b[^>]*>/, (tag) => setXmlAttribute(tag, "ref", withoutTotals(reference, totals)));
+  const moved = moveTable(xml, reference);
   if (same) return moved;
   return moved.replace(/<tableColumns\b[^>]*>[\s\S]*<\/tableColumns>/, () => {
     return `<tableColumns count="${kept.length}">${kept.join("")}</tableColumns>`;
   });
+}
+
+function moveTable(xml: string, reference: string): string {
+  const table = /<table\b[^>]*>/.exec(xml)?.[0] ?? "";
+  if (xmlAttribute(table, "ref") === reference) return xml;
+  const totals = Number(xmlAttribute(table, "totalsRowCount") ?? 0);
+  return xml
+    .replace(table, setXmlAttribute(table, "ref", reference))
+    .replace(/<autoFilter\b[^>]*>/, (tag) => setXmlAttribute(tag, "ref", withoutTotals(reference, totals)));
 }
 
 function fileName(name: string): string {

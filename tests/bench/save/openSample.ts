@@ -1,0 +1,80 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { openWorkbookFile, type OpenedFile } from "../../../src/bench/file/openWorkbookFile";
+import { areaOfReference } from "../../../src/bench/file/areaOfReference";
+import { columnStates } from "../../../src/bench/save/columnStates";
+import { openedState } from "../../../src/bench/save/openedState";
+import type { SavingBook, SavingSheet } from "../../../src/bench/save/savingBook";
+import type { CellState } from "../../../src/bench/save/sheetState";
+
+export const samplePath = join(__dirname, "../../../sample-workbooks/two-day-shoot.xlsx");
+
+export async function openBytes(bytes: Uint8Array): Promise<OpenedFile> {
+  const outcome = await openWorkbookFile(bytes, "two-day-shoot.xlsx", "book");
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problem));
+  return outcome.value;
+}
+
+export const openSample = (): Promise<OpenedFile> => openBytes(new Uint8Array(readFileSync(samplePath)));
+
+interface TableResource {
+  readonly tables: readonly { readonly name: string; readonly range: NonNullable<ReturnType<typeof areaOfReference>> }[];
+}
+
+/** A grid in which nobody touched anything, without a grid. */
+export function untouched(file: OpenedFile): SavingBook {
+  const tables = JSON.parse(file.data.resources?.find(({ name }) => name === "SHEET_TABLE_PLUGIN")?.data ?? "{}") as Record<string, TableResource>;
+  const sheets = file.book.sheets.map(({ sheetId, name, state }): SavingSheet => {
+    const data = file.data.sheets[sheetId] ?? {};
+    const cells = openedState(data, file.data.styles);
+    return {
+      sheetId,
+      name,
+      hidden: state !== "visible",
+      state: cells,
+      rowData: data.rowData ?? {},
+      columns: columnStates({ columnData: data.columnData ?? {} }),
+      merges: [],
+      tables: (tables[sheetId]?.tables ?? []).map((table) => ({
+        name: table.name,
+        reference: reference(table.range),
+        headings: Array.from({ length: table.range.endColumn - table.range.startColumn + 1 }, (_, index) =>
+          String(cells.get(table.range.startRow)?.get(table.range.startColumn + index)?.value ?? ""),
+        ),
+      })),
+    };
+  });
+  return { sheets, activeSheet: 0, structure: [], kept: new Map() };
+}
+
+function reference({ startRow, startColumn, endRow, endColumn }: NonNullable<ReturnType<typeof areaOfReference>>): string {
+  const letter = (column: number) => String.fromCharCode(65 + column);
+  return `${letter(startColumn)}${startRow + 1}:${letter(endColumn)}${endRow + 1}`;
+}
+
+/** The book with some cells of one sheet holding something else. */
+export function withCells(book: SavingBook, sheetName: string, cells: Readonly<Record<string, Partial<CellState>>>): SavingBook {
+  const sheets = book.sheets.map((sheet) => {
+    if (sheet.name !== sheetName) return sheet;
+    const state = new Map([...sheet.state].map(([row, line]) => [row, new Map(line)]));
+    for (const [name, change] of Object.entries(cells)) {
+      const area = areaOfReference(name);
+      if (area === null) throw new Error(name);
+      const line = state.get(area.startRow) ?? new Map<number, CellState>();
+      const held = line.get(area.startColumn) ?? { value: null, formula: null, spill: null, spilled: false, look: PLAIN };
+      state.set(area.startRow, line.set(area.startColumn, { ...held, ...change }));
+    }
+    return { ...sheet, state };
+  });
+  return { ...book, sheets };
+}
+
+const PLAIN: CellState["look"] = {
+  pattern: "General",
+  bold: false,
+  italic: false,
+  ink: null,
+  background: null,
+  wrap: false,
+  across: null,
+};
