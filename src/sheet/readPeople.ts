@@ -6,6 +6,7 @@ import type { Outcome } from "../domain/outcome";
 import { showGiven } from "../domain/showGiven";
 import { succeed } from "../domain/succeed";
 import { nameKey } from "./nameKey";
+import { readHours } from "./readHours";
 import { readMinutes } from "./readMinutes";
 import { readNumber } from "./readNumber";
 import { readScalar } from "./readScalar";
@@ -72,11 +73,9 @@ export function readPeople(cells: readonly (readonly unknown[])[] | null): Outco
 
 function readFigure(field: Field, raw: unknown, argument: string): Outcome<number | null> {
   if (field === "mealMinutes" || field === "crossingMinutes") return readMinutes(raw, argument);
-  const isCount = field !== "mealAfterHours";
-  const expected = isCount ? "a whole number, 0 or more" : "hours as a number: type 6, not 6:00";
-  const figure = readNumber(raw, argument, expected);
-  if (!figure.ok || figure.value === null) return figure;
-  const value = figure.value;
-  const usable = isCount ? Number.isSafeInteger(value) && value >= 0 : value === 0 || value >= 1;
-  return usable ? figure : fail("argument-not-usable", { argument, given: showGiven(value), expected });
+  if (field === "mealAfterHours") return readHours(raw, argument);
+  const expected = "a whole number, 0 or more";
+  const count = readNumber(raw, argument, expected);
+  if (!count.ok || count.value === null || (Number.isSafeInteger(count.value) && count.value >= 0)) return count;
+  return fail("argument-not-usable", { argument, given: showGiven(count.value), expected });
 }

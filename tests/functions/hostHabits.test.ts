@@ -11,7 +11,19 @@ beforeAll(() => (takeAway = standInHost("Double")));
 afterAll(() => takeAway());
 
 /** Arguments in which 0 is as good as blank: a day, a text. In any other a 0 may be meant. */
-const ZERO_IS_BLANK = new Set(["out", "due", "back", "asOf", "shoot", "onDate", "columns", "from", "to", "now"]);
+const ZERO_IS_BLANK = new Set([
+  "out",
+  "due",
+  "back",
+  "asOf",
+  "shoot",
+  "onDate",
+  "columns",
+  "from",
+  "to",
+  "now",
+  "lastMeal",
+]);
 
 const examples = functionDocs().flatMap((doc) =>
   doc.examples.map((example) => [example.formula, doc, readFormula(example.formula).args] as const),
