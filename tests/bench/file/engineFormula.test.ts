@@ -11,6 +11,7 @@ const PAIRS: readonly (readonly [string, string])[] = [
   ["_xldudf_TACK_LENDERTOTALS(Loans[#All],AsOf)", "=TACK.LENDERTOTALS(Loans[#All],AsOf)"],
   ["_xlfn.LET(_xlpm.late,D2>0,IF(_xlpm.late,1,0))", "=LET(late,D2>0,IF(late,1,0))"],
   ["_xlfn.XLOOKUP(A2,Lenders[Lender],Lenders[Terms])", "=XLOOKUP(A2,Lenders[Lender],Lenders[Terms])"],
+  ["WORKDAY.INTL(A2,3)", "=WORKDAY.INTL(A2,3)"],
   ["SUM(Sheet1!$A$1:$B$2)", "=SUM(Sheet1!$A$1:$B$2)"],
   ['"_xldudf_TACK_DUE( stays"&A1', '="_xldudf_TACK_DUE( stays"&A1'],
   ["_xlfn.BYROW(A1:B2,_xlfn.LAMBDA(_xlpm.row,SUM(_xlpm.row)))", "=BYROW(A1:B2,LAMBDA(row,SUM(row)))"],
