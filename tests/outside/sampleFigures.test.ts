@@ -1,7 +1,4 @@
-import { readFileSync } from "node:fs";
-import { Workbook } from "@cj-tech-master/excelts";
 import { isoFromSerial } from "../../src/domain/dates/isoFromSerial";
-import { due } from "../../src/functions/bindings/due";
 import { laterows } from "../../src/functions/bindings/laterows";
 import { lendertotals } from "../../src/functions/bindings/lendertotals";
 import { valueout } from "../../src/functions/bindings/valueout";
@@ -9,6 +6,7 @@ import { nameKey } from "../../src/sheet/nameKey";
 import { HostError } from "../functions/HostError";
 import { standInHost } from "../functions/standInHost";
 import figures from "../../sample-workbooks/two-day-shoot.figures.json";
+import { sampleWorkbook } from "./sampleWorkbook";
 import { serialOf } from "./serialOf";
 
 /**
@@ -17,46 +15,15 @@ import { serialOf } from "./serialOf";
  */
 let takeAway: () => void;
 let loans: unknown[][];
-let closed: unknown[][];
-let lastShootDay: number;
 const asOf = serialOf(figures.asOf);
 
 beforeAll(async () => {
   takeAway = standInHost();
-  const book = new Workbook();
-  await book.xlsx.load(readFileSync("sample-workbooks/two-day-shoot.xlsx"));
-  const cells = (sheet: string, top: number, left: number, bottom: number, right: number): unknown[][] =>
-    Array.from({ length: bottom - top + 1 }, (_, r) =>
-      Array.from({ length: right - left + 1 }, (_, c) => {
-        const held = book.getWorksheet(sheet)!.getCell(top + r, left + c).value as unknown;
-        if (held instanceof Date) return held.getTime() / 86400000 + 25569;
-        return typeof held === "object" && held !== null ? { formula: true } : held;
-      }),
-    );
-  loans = cells("Loans", 4, 1, 128, 20);
-  closed = cells("Job", 5, 4, 7, 4);
-  lastShootDay = cells("Job", 5, 2, 5, 2)[0]![0] as number;
-  const column = (heading: string): number => loans[0]!.indexOf(heading);
-  for (const row of loans.slice(1)) {
-    // The workbook's formulas, as its cells would work them out: the due date, and one look-up that finds nothing.
-    const dueCell = row[column("Return due")];
-    if (isFormula(dueCell)) row[column("Return due")] = dueOrError(row[column("Date out")], row[column("Terms")]);
-    if (isFormula(row[column("Ins. value")])) row[column("Ins. value")] = { type: "Error", basicValue: "#N/A" };
-  }
+  const sheet = (await sampleWorkbook()).sheets.find((each) => each.name === "Loans")!;
+  const { row, rowCount } = sheet.tables[0]!;
+  loans = sheet.values.slice(row, row + rowCount).map((cells) => [...cells]);
 });
 afterAll(() => takeAway());
-
-function isFormula(cell: unknown): boolean {
-  return typeof cell === "object" && cell !== null && "formula" in cell;
-}
-
-function dueOrError(out: unknown, terms: unknown): unknown {
-  try {
-    return due(out, terms, lastShootDay, closed);
-  } catch (error) {
-    return error;
-  }
-}
 
 test("every due date is the one Calc works out", () => {
   const [items, dues] = [loans[0]!.indexOf("Item no."), loans[0]!.indexOf("Return due")];
