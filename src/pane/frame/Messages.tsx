@@ -8,8 +8,9 @@ export function Messages() {
   const styles = useFrameStyles();
   const { state, actions } = usePane();
   const { notices, lastStep } = state;
+  if (notices.length === 0 && lastStep === null) return null;
   return (
-    <div className={styles.messages}>
+    <section aria-label="Messages" className={styles.messages}>
       {notices.map((notice) => (
         <MessageBar key={notice.id} layout="multiline" intent={notice.kind === "problem" ? "warning" : "success"}>
           <MessageBarBody>{notice.sentence}</MessageBarBody>
@@ -49,6 +50,6 @@ export function Messages() {
           </MessageBarActions>
         </MessageBar>
       )}
-    </div>
+    </section>
   );
 }

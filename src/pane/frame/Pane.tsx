@@ -50,8 +50,8 @@ export function Pane({ host, views }: { readonly host: PaneHost; readonly views:
               </Tab>
             ))}
           </TabList>
-          <Messages />
         </header>
+        <Messages />
         <main className={styles.main}>
           {state.read === null && state.isReading && <Spinner label="Reading the workbook" />}
           {views

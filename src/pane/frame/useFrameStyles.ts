@@ -10,7 +10,7 @@ export const useFrameStyles = makeStyles({
     backgroundColor: tokens.colorNeutralBackground2,
     color: tokens.colorNeutralForeground1,
     // Where hardly any height is left, as at a zoom of 200 %, everything scrolls together.
-    "@media (max-height: 420px)": { overflowY: "auto" },
+    "@media (max-height: 420px)": { overflowY: "auto", overflowAnchor: "none", scrollPaddingTop: "42vh" },
   },
   head: {
     flexShrink: 0,
@@ -19,6 +19,11 @@ export const useFrameStyles = makeStyles({
   },
   tabs: { flexWrap: "wrap" },
   messages: {
+    flexShrink: 0,
+    // In sight also where everything scrolls together.
+    position: "sticky",
+    top: 0,
+    zIndex: 1,
     display: "flex",
     flexDirection: "column",
     rowGap: tokens.spacingVerticalXS,
@@ -40,7 +45,7 @@ export const useFrameStyles = makeStyles({
     // The view itself keeps the place while its list changes.
     overflowAnchor: "none",
     padding: tokens.spacingHorizontalM,
-    "@media (max-height: 420px)": { overflowY: "visible" },
+    "@media (max-height: 420px)": { overflowX: "visible", overflowY: "visible" },
   },
   hidden: { display: "none" },
   unseen: {

@@ -25,10 +25,9 @@ export function useSteadyList(root: RefObject<HTMLElement>): void {
 
   useEffect(() => {
     const list = root.current;
-    const window_ = list?.closest("[role=tabpanel]");
-    if (list === null || window_ === null || window_ === undefined) return undefined;
+    if (list === null) return undefined;
     const remember = (): void => {
-      anchors.current = visibleAnchors(list, window_);
+      anchors.current = visibleAnchors(list, scrollerOf(list));
     };
     const entered = ({ target }: FocusEvent): void => {
       const element = target as Element;
@@ -42,11 +41,12 @@ export function useSteadyList(root: RefObject<HTMLElement>): void {
         if ((target as Element).isConnected && focused.current?.element === target) focused.current = null;
       }, 0);
     };
-    window_.addEventListener("scroll", remember, { passive: true });
+    // Scrolling does not bubble, so whichever ancestor scrolls is met on the way down.
+    document.addEventListener("scroll", remember, { passive: true, capture: true });
     list.addEventListener("focusin", entered);
     list.addEventListener("focusout", left);
     return () => {
-      window_.removeEventListener("scroll", remember);
+      document.removeEventListener("scroll", remember, { capture: true });
       list.removeEventListener("focusin", entered);
       list.removeEventListener("focusout", left);
     };
@@ -54,13 +54,13 @@ export function useSteadyList(root: RefObject<HTMLElement>): void {
 
   useLayoutEffect(() => {
     const list = root.current;
-    const window_ = list?.closest("[role=tabpanel]");
-    if (list === null || window_ === null || window_ === undefined) return;
-    if (window_.scrollTop > 0) {
+    if (list === null) return;
+    const scroller = scrollerOf(list);
+    if (scroller.scrollTop > 0) {
       const anchor = anchors.current.find(({ element }) => element.isConnected);
-      if (anchor !== undefined) window_.scrollTop += anchor.element.getBoundingClientRect().top - anchor.topPx;
+      if (anchor !== undefined) scroller.scrollTop += anchor.element.getBoundingClientRect().top - anchor.topPx;
     }
-    anchors.current = visibleAnchors(list, window_);
+    anchors.current = visibleAnchors(list, scroller);
 
     const before = focused.current;
     if (before !== null && !before.element.isConnected) {
@@ -74,8 +74,16 @@ export function useSteadyList(root: RefObject<HTMLElement>): void {
   });
 }
 
-function visibleAnchors(list: Element, window_: Element): readonly Anchor[] {
-  const topPx = window_.getBoundingClientRect().top;
+/** The view scrolls by itself, or the pane as a whole where hardly any height is left. */
+function scrollerOf(list: Element): Element {
+  for (let element = list.parentElement; element !== null; element = element.parentElement) {
+    if (/auto|scroll/.test(getComputedStyle(element).overflowY)) return element;
+  }
+  return document.documentElement;
+}
+
+function visibleAnchors(list: Element, scroller: Element): readonly Anchor[] {
+  const topPx = scroller.getBoundingClientRect().top;
   const found: Anchor[] = [];
   for (const element of list.querySelectorAll(STEADY)) {
     const top = element.getBoundingClientRect().top;

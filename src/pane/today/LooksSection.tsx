@@ -57,7 +57,9 @@ export function LooksSection({ looks, typedCalls, asOf, onDay }: LooksSectionPro
       )}
       {sentence !== null && <p className={styles.note}>{sentence}</p>}
       {next !== undefined && <LineList of={[next]} toLine={toLine} />}
-      {lines.length > 0 && (looks.dayTimes?.at ?? null) === null && <CallForm key={day} day={day} typedCalls={typedCalls} />}
+      {lines.length > 0 && (looks.dayTimes?.at ?? null) === null && (
+        <CallForm key={day} day={day} typedCalls={typedCalls} />
+      )}
       {plan !== null && lines.length > 0 && <DayEnd looks={looks} />}
       {plan !== null && plan.looks.length > 0 && <DayPicture plan={plan} />}
       {later.length > 0 && (
