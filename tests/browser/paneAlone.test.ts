@@ -263,6 +263,21 @@ test("a workbook without a table says so and how to make one, in both views, and
   await page.close();
 });
 
+test("an area whose headings are hardly understood is named with its place and the remedy", async () => {
+  const odd = {
+    name: "Odds",
+    rows: [
+      ["Lender", "Zing", "Zang", "Due", "Zong"],
+      ["Ado & Fils", 1, 2, TODAY, 3],
+    ],
+  };
+  const { page, view } = await browser.open([...messySheets, odd], TODAY);
+  const check = await view("Check");
+  await check.getByText(/that could not be/).click();
+  expect(await check.getByRole("button", { name: "Go to Odds!A1" }).count()).toBe(1);
+  await page.close();
+});
+
 test("a clean workbook says in plain words that nothing was found", async () => {
   const clean = [
     {

@@ -3,6 +3,7 @@ import { useCallback, useMemo, useReducer, useRef } from "react";
 import { allRules } from "../../checks/allRules";
 import type { Repair } from "../../checks/finding";
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
+import type { WorkbookTables } from "../../sheet/readWorkbook";
 import { cellName } from "../../sheet/cellName";
 import { NoTables } from "../frame/NoTables";
 import { usePane } from "../frame/usePane";
@@ -40,6 +41,13 @@ const NEXT_PAGE = 50;
 const ruleOrder = allRules.map(({ id }) => id);
 const aboutOf = new Map(allRules.map(({ id, about }) => [id, about.replace(/\.$/, "")]));
 const sayRule = (ruleId: string): string => aboutOf.get(ruleId) ?? ruleId;
+
+/**
+ * What was not read and may have been meant to be. A table of the host whose headings say nothing to the tool (a list of
+ * closed days, say) is somebody's own and no slip, as long as others were read.
+ */
+const unreadOf = ({ unread }: WorkbookTables) =>
+  unread.filter(({ tableName, kinds }) => tableName === null || kinds.length > 1);
 
 /** What the sheet check found, live, with what can be done about each. */
 export function CheckView() {
@@ -187,7 +195,7 @@ export function CheckView() {
           void actions.keep(ignoredKey, ignoredText(entries.current.filter(({ key }) => key !== entry.key)))
         }
       />
-      <TablesRead tables={tables} />
+      <TablesRead tables={tables} unread={unreadOf(read)} />
     </div>
   );
 }

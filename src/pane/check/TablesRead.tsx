@@ -1,16 +1,18 @@
 import { mergeClasses } from "@fluentui/react-components";
-import type { SheetTable } from "../../sheet/sheetTable";
+import type { WorkbookTables } from "../../sheet/readWorkbook";
 import { GoToCell } from "../frame/GoToCell";
+import { UnreadAreas } from "../frame/UnreadAreas";
 import { sayTableRows } from "../sayTableRows";
 import { useCheckStyles } from "./useCheckStyles";
 
 /** Which tables were read: where, and what as. */
-export function TablesRead({ tables }: { readonly tables: readonly SheetTable[] }) {
+export function TablesRead({ tables, unread }: WorkbookTables) {
   const styles = useCheckStyles();
   return (
     <details className={styles.details}>
       <summary className={styles.detailsSummary}>
         {tables.length === 1 ? "The table that was read" : `The ${tables.length} tables that were read`}
+        {unread.length > 0 && `, and ${unread.length} that could not be`}
       </summary>
       <table className={styles.preview}>
         <thead>
@@ -36,6 +38,7 @@ export function TablesRead({ tables }: { readonly tables: readonly SheetTable[] 
           ))}
         </tbody>
       </table>
+      <UnreadAreas unread={unread} />
     </details>
   );
 }

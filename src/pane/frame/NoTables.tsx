@@ -1,8 +1,10 @@
+import { UnreadAreas } from "./UnreadAreas";
 import { usePane } from "./usePane";
 
 /** Said where a workbook holds no table that can be read, with what to do about it. */
 export function NoTables() {
-  const sheetCount = usePane().state.read?.workbook.sheets.length ?? 0;
+  const { read } = usePane().state;
+  const sheetCount = read?.workbook.sheets.length ?? 0;
   return (
     <section>
       <h2>No table could be read</h2>
@@ -18,6 +20,7 @@ export function NoTables() {
         For lenders: <b>Lender, Terms, Courier days</b>. For looks: <b>Look, Order, Talent, Change, Shooting</b>. The
         order does not matter, and columns of your own may stand between. The pane looks again as soon as you type.
       </p>
+      <UnreadAreas unread={read?.unread ?? []} />
     </section>
   );
 }

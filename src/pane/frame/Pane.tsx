@@ -1,4 +1,4 @@
-import { FluentProvider, Spinner, Tab, TabList } from "@fluentui/react-components";
+import { Button, FluentProvider, Spinner, Tab, TabList } from "@fluentui/react-components";
 import { useMemo, useReducer, useRef, useState } from "react";
 import type { PaneHost } from "../PaneHost";
 import { initialPaneState } from "../state/initialPaneState";
@@ -54,6 +54,7 @@ export function Pane({ host, views }: { readonly host: PaneHost; readonly views:
         <Messages />
         <main className={styles.main}>
           {state.read === null && state.isReading && <Spinner label="Reading the workbook" />}
+          {state.read === null && !state.isReading && <Button onClick={actions.readAgain}>Read the workbook</Button>}
           {views
             .filter(({ id }) => seen.includes(id))
             .map((view) => (
