@@ -1,3 +1,4 @@
+import { changeRangeOf } from "../domain/day/changeRangeOf";
 import type { Look } from "../domain/day/look";
 import { sayLook } from "../domain/day/sayLook";
 import { fail } from "../domain/fail";
@@ -21,7 +22,7 @@ import type { Table } from "./table";
  * The looks of a table, in the order of the sheet.
  *
  * Some hosts send a blank cell as 0, so a 0 is blank everywhere but in durations, where blank counts 0 too.
- * Change blank or 0 falls back on Likely. "Make-up first" is yes unless the cell says no. Spellings of one talent
+ * Change blank or 0 falls back on Likely, and Likely on Change. "Make-up first" is yes unless the cell says no. Spellings of one talent
  * that share a nameKey become the first of them. Rows without a look, a talent and a duration are passed over.
  * The first cell that cannot be read is the problem, named by its column and its look; a row that has
  * something but no look number is argument-missing.
@@ -41,15 +42,20 @@ function readLook(table: Table, row: number, spellings: Map<string, string>): Ou
   let problem: Problem | null = null;
   let by = `row ${row + 1}`;
 
-  function read<T>(field: string, reader: (raw: unknown, argument: string) => Outcome<T | null>): T | null {
+  function cell<T>(field: string, reader: (raw: unknown, argument: string) => Outcome<T | null>): Outcome<T | null> {
     const column = table.columnOf[field];
-    if (column === undefined || problem !== null) return null;
+    if (column === undefined) return succeed(null);
     const argument = `${table.headings[column]!.trim()} of ${by}`;
     const raw = table.cells[row]![column];
     const scalar = readScalar(raw, argument);
-    if (scalar.ok && (scalar.value === null || scalar.value === 0)) return null;
-    const outcome = scalar.ok ? reader(raw, argument) : scalar;
-    if (outcome.ok) return outcome.value as T | null;
+    if (!scalar.ok) return scalar;
+    return scalar.value === null || scalar.value === 0 ? succeed(null) : reader(raw, argument);
+  }
+
+  function read<T>(field: string, reader: (raw: unknown, argument: string) => Outcome<T | null>): T | null {
+    if (problem !== null) return null;
+    const outcome = cell(field, reader);
+    if (outcome.ok) return outcome.value;
     problem = outcome.problem;
     return null;
   }
@@ -58,8 +64,10 @@ function readLook(table: Table, row: number, spellings: Map<string, string>): Ou
   const label = typeof typed === "number" ? typed : typed === null ? null : String(typed);
   if (label !== null) by = sayLook(label);
   const talentText = read("talent", readText) ?? "";
-  const likelyMinutes = read("likely", readMinutes) ?? 0;
-  const changeMinutes = read("change", readMinutes) ?? likelyMinutes;
+  const likelyMinutes = read("likely", readMinutes);
+  const changeMinutes = read("change", readMinutes) ?? likelyMinutes ?? 0;
+  const low = cell("low", readMinutes);
+  const high = cell("high", readMinutes);
   const hairMakeupMinutes = read("hairMakeup", readMinutes) ?? 0;
   const shootingMinutes = read("shooting", readMinutes) ?? 0;
   const set = read("set", readText);
@@ -72,6 +80,11 @@ function readLook(table: Table, row: number, spellings: Map<string, string>): Ou
     date: read("date", readDate),
     set: set === null ? null : nameKey(set) || set,
     changeMinutes,
+    changeRange: !low.ok
+      ? low.problem
+      : !high.ok
+        ? high.problem
+        : changeRangeOf(low.value, likelyMinutes ?? changeMinutes, high.value, by),
     hairMakeupMinutes,
     shootingMinutes,
     makeupFirst: read("makeupFirst", readFlag) ?? true,

@@ -1,3 +1,4 @@
+import type { Problem } from "../../src/domain/problem";
 import { sayProblem } from "../../src/domain/wording";
 import { readLooks } from "../../src/sheet/readLooks";
 import type { Table } from "../../src/sheet/table";
@@ -18,14 +19,15 @@ const FIELDS = {
   "Shot at": "shotAt",
   "Make-up first": "makeupFirst",
 };
+const WITH_RANGE = { ...FIELDS, Low: "low", High: "high" };
 
-function table(headings: readonly (keyof typeof FIELDS)[], rows: readonly unknown[][]): Table {
+function table(headings: readonly (keyof typeof WITH_RANGE)[], rows: readonly unknown[][]): Table {
   return {
     kind: "looks",
     cells: [headings, ...rows],
     headingRow: 0,
     headings,
-    columnOf: Object.fromEntries(headings.map((heading, column) => [FIELDS[heading], column])),
+    columnOf: Object.fromEntries(headings.map((heading, column) => [WITH_RANGE[heading], column])),
     dataRows: rows.map((_, index) => index + 1),
   };
 }
@@ -63,6 +65,7 @@ test("a full row is read whole", () => {
       date: 46086,
       set: "roof",
       changeMinutes: 15,
+      changeRange: null,
       hairMakeupMinutes: 30,
       shootingMinutes: 60,
       makeupFirst: false,
@@ -141,3 +144,34 @@ test.each([
     expect(looksOf(table(headings, [row]))).toMatch(sentence);
   },
 );
+
+test.each([
+  ["three figures are the range of the change", [15, 10, 12, 30], { low: 10, likely: 12, high: 30 }],
+  ["where Likely is blank Change stands for it", [15, 10, null, 30], { low: 10, likely: 15, high: 30 }],
+  [
+    "a Low that is blank, or 0 as some hosts send blanks, is the likely figure",
+    [15, 0, null, 30],
+    { low: 15, likely: 15, high: 30 },
+  ],
+  ["with neither Low nor High the change is fixed", [15, null, 12, ""], null],
+] as const)("%s", (_, [change, low, likely, high], range) => {
+  const it = table(["Look", "Change", "Low", "Likely", "High"], [[1, change, low, likely, high]]);
+  expect(looksOf(it)).toMatchObject([{ changeMinutes: 15, changeRange: range }]);
+});
+
+test("a Low or a High that cannot be read, or figures that do not rise, wait until somebody asks for the range", () => {
+  const it = table(
+    ["Look", "Change", "Low", "High"],
+    [
+      [1, 15, "soon", 30],
+      [2, 15, 20, 30],
+      [3, 15, 5, "long"],
+    ],
+  );
+  const looks = looksOf(it) as readonly { changeRange: Problem }[];
+  expect(looks.map(({ changeRange }) => sayProblem(changeRange))).toEqual([
+    'Low of look 1: "soon" cannot be used; give minutes as a number, such as 15.',
+    'Low, Likely, High of look 2: "20, 15, 30" cannot be used; give minutes that rise, or stay, from Low to Likely to High.',
+    'High of look 3: "long" cannot be used; give minutes as a number, such as 15.',
+  ]);
+});

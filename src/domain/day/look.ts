@@ -1,3 +1,6 @@
+import type { FieldValue } from "../fieldValue";
+import type { ChangeRange } from "./changeRange";
+
 /** One look of a day, as its row says it. Times are fractions of a day, durations minutes. */
 export interface Look {
   /** What it is called by in After and in the table of changes: two spellings of one look number have the same key. */
@@ -14,6 +17,8 @@ export interface Look {
   /** null where the set is not said. */
   readonly set: string | null;
   readonly changeMinutes: number;
+  /** What the change may take; null where it is fixed. Only the chance of the day asks for it, so a problem waits here until then. */
+  readonly changeRange: FieldValue<ChangeRange>;
   readonly hairMakeupMinutes: number;
   readonly shootingMinutes: number;
   /** Whether hair and make-up is done before the change. */

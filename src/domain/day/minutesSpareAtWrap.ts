@@ -3,7 +3,7 @@ import type { Outcome } from "../outcome";
 import { succeed } from "../succeed";
 import { clockSeconds } from "./clockSeconds";
 import type { PlannedDay } from "./plannedDay";
-import { secondsADay } from "./secondsADay";
+import { wrapSeconds } from "./wrapSeconds";
 
 /**
  * Minutes from the end of the last shot to wrap; below 0 the day runs over.
@@ -12,7 +12,5 @@ import { secondsADay } from "./secondsADay";
  */
 export function minutesSpareAtWrap(plan: PlannedDay, wrap: number): Outcome<number> {
   if (plan.looks.length === 0) return fail("nothing-to-compute", { what: "the end of the day" });
-  const typedSeconds = clockSeconds(wrap);
-  const wrapSeconds = typedSeconds < clockSeconds(plan.call) ? typedSeconds + secondsADay : typedSeconds;
-  return succeed((wrapSeconds - clockSeconds(plan.ends)) / 60);
+  return succeed((wrapSeconds(wrap, plan.call) - clockSeconds(plan.ends)) / 60);
 }

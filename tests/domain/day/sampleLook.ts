@@ -14,6 +14,7 @@ export function sampleLook(label: string | number, said: Partial<Look> = {}): Lo
     date: null,
     set: null,
     changeMinutes: 0,
+    changeRange: null,
     hairMakeupMinutes: 0,
     shootingMinutes: 0,
     makeupFirst: true,
