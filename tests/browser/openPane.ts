@@ -13,7 +13,7 @@ const PAGE =
   "<style>html, body, #pane { margin: 0; height: 100% }</style></head>" +
   '<body><div id="pane"></div><script src="pane.js"></script></body></html>';
 
-export interface PaneOptions {
+interface PaneOptions {
   readonly width?: number;
   readonly height?: number;
   readonly dark?: boolean;
@@ -27,7 +27,7 @@ export interface PaneBrowser {
   readonly close: () => Promise<void>;
 }
 
-export interface OpenPane {
+interface OpenPane {
   readonly page: Page;
   readonly complaints: string[];
   readonly view: (name: "Today" | "Check") => Promise<Locator>;
