@@ -8,9 +8,10 @@ import { secondsNearCall } from "./secondsNearCall";
  * A day's looks, in the order given here, as the numbers that the schedule is made of.
  *
  * Minutes are rounded to whole seconds. A talent whose Arrives is blank on one row is there from the earliest
- * time that stands on any of that talent's rows; nobody is waited for before call.
+ * time that stands on any of that talent's rows; nobody is waited for before call. On a day under way nothing of
+ * a look that is not yet shot begins before `nowSeconds`.
  */
-export function workOfDay(day: Day, looks: readonly Look[]): DayWork {
+export function workOfDay(day: Day, looks: readonly Look[], nowSeconds = -Infinity): DayWork {
   const callSeconds = clockSeconds(day.call);
   const indexOf = new Map(looks.map((look, index) => [look.key, index]));
   const talents = numbered(looks.flatMap((look) => look.talents));
@@ -19,10 +20,11 @@ export function workOfDay(day: Day, looks: readonly Look[]): DayWork {
 
   const workLook = (look: Look): WorkLook => {
     const arrival = lastArrival(look, arrivals, callSeconds);
+    const isHeldByNow = look.shotAt === null && nowSeconds > arrival.seconds;
     return {
       talents: look.talents.map((talent) => talents.get(talent)!),
-      thereSeconds: arrival.seconds,
-      lastToArrive: arrival.talent === null ? -1 : talents.get(arrival.talent)!,
+      thereSeconds: isHeldByNow ? nowSeconds : arrival.seconds,
+      lastToArrive: isHeldByNow || arrival.talent === null ? -1 : talents.get(arrival.talent)!,
       hairMakeupSeconds: secondsOf(look.hairMakeupMinutes),
       changeSeconds: secondsOf(look.changeMinutes),
       changeSecondsFrom: changesInto(look, day, indexOf),
