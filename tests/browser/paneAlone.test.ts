@@ -338,12 +338,12 @@ test("another day counts for both views, is labelled as not today, and today is 
   const { page, view } = await browser.open(messySheets, TODAY);
   const today = await view("Today");
   await today.getByLabel("As of").fill("2026-03-20");
-  await today.getByText("Not today: today is Thu 2026-03-05.", { exact: false }).waitFor();
+  await today.getByText("Today is Thu 2026-03-05.", { exact: false }).waitFor();
   await today.getByText("Late: 6 pieces in 5 rows").waitFor();
   const check = await view("Check");
   await check.getByText("as of Fri 2026-03-20.").waitFor();
   await view("Today");
-  await today.getByRole("button", { name: "Back to today" }).click();
+  await today.getByRole("button", { name: "Today instead" }).click();
   await today.getByText("Late: 1 piece").waitFor();
   await page.close();
 });

@@ -5,6 +5,8 @@ import type { CellPosition } from "../../sheet/cellPosition";
 export interface PaneActions {
   readonly chooseView: (viewId: string) => void;
   readonly chooseDay: (asOf: number) => void;
+  /** Counts again for the day the sheet says, or today. */
+  readonly followDay: () => void;
   readonly goTo: (at: CellPosition) => Promise<boolean>;
   /** Writes as one step and offers to put it back. */
   readonly write: (label: string, edits: readonly CellEdit[]) => Promise<boolean>;

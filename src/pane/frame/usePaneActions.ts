@@ -28,6 +28,7 @@ export function usePaneActions(
     return {
       chooseView: (viewId) => dispatch({ type: "view chosen", viewId }),
       chooseDay: (asOf) => dispatch({ type: "day chosen", asOf }),
+      followDay: () => dispatch({ type: "day followed" }),
       goTo: async (at) => {
         const gone = await port.goTo(at);
         return gone.ok || refuse(gone.problem);

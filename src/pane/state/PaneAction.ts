@@ -7,6 +7,7 @@ import type { ReadTables } from "./ReadTables";
 export type PaneAction =
   | { readonly type: "view chosen"; readonly viewId: string }
   | { readonly type: "day chosen"; readonly asOf: number }
+  | { readonly type: "day followed" }
   | { readonly type: "day turned"; readonly today: number }
   | { readonly type: "reading began" }
   | { readonly type: "reading ended" }

@@ -9,6 +9,8 @@ export interface PaneState {
   /** The day the figures are for, and the host's today, both serial days. */
   readonly asOf: number;
   readonly today: number;
+  /** Whether the day was chosen by hand; otherwise it is the day the sheet says it counts for, or today. */
+  readonly isDayChosen: boolean;
   /** null until the workbook has been read once; kept as it was when a later reading fails. */
   readonly read: ReadTables | null;
   /** null until the first check has ended. */

@@ -77,7 +77,6 @@ export function followWorkbook(
     const isWhole = isWholeWanted || (before === null && sheetsWanted.size > 0);
     const sheetIds = [...sheetsWanted];
     isWholeWanted = false;
-    isCheckWanted = false;
     sheetsWanted = new Set();
 
     if (isWhole || sheetIds.length > 0) {
@@ -94,6 +93,8 @@ export function followWorkbook(
       listener.read(read, isWhole);
       await pause();
     }
+    // Hearing what was read may have changed the day; the check that follows is for that day already.
+    isCheckWanted = false;
     if (read === null || isStopped) return;
     checkRun = work.check(read, asOf, checkRun);
     listener.checked(checkRun.findings);

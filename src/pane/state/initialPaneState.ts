@@ -6,6 +6,7 @@ export function initialPaneState(viewId: string, today: number): PaneState {
     viewId,
     asOf: today,
     today,
+    isDayChosen: false,
     read: null,
     findings: null,
     isReading: false,

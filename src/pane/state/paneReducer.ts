@@ -1,3 +1,4 @@
+import { sheetDay } from "../today/sheetDay";
 import type { Notice } from "./Notice";
 import type { PaneAction } from "./PaneAction";
 import type { PaneState } from "./PaneState";
@@ -11,21 +12,30 @@ export function paneReducer(state: PaneState, action: PaneAction): PaneState {
     case "view chosen":
       return { ...state, viewId: action.viewId };
     case "day chosen":
-      return { ...state, asOf: action.asOf };
+      return { ...state, asOf: action.asOf, isDayChosen: true };
+    case "day followed":
+      return onItsDay({ ...state, isDayChosen: false });
     case "day turned":
-      // A day that was chosen by hand stays; only "today" follows the clock.
-      return action.today === state.today
-        ? state
-        : { ...state, today: action.today, asOf: state.asOf === state.today ? action.today : state.asOf };
+      return action.today === state.today ? state : onItsDay({ ...state, today: action.today });
     case "reading began":
       return { ...state, isReading: true };
     case "reading ended":
       return { ...state, isReading: false };
     case "workbook read":
-      return state.read !== null && state.read.workbook.name !== action.read.workbook.name
-        ? // Another file: what was found, said, kept and written belongs to the one before.
-          { ...state, read: action.read, findings: null, notices: [], lastStep: null, kept: {} }
-        : { ...state, read: action.read };
+      return onItsDay(
+        state.read !== null && state.read.workbook.name !== action.read.workbook.name
+          ? // Another file: what was chosen, found, said, kept and written belongs to the one before.
+            {
+              ...state,
+              read: action.read,
+              isDayChosen: false,
+              findings: null,
+              notices: [],
+              lastStep: null,
+              kept: {},
+            }
+          : { ...state, read: action.read },
+      );
     case "workbook checked":
       return { ...state, findings: action.findings };
     case "told":
@@ -50,6 +60,13 @@ export function paneReducer(state: PaneState, action: PaneAction): PaneState {
     case "text kept":
       return { ...state, kept: { ...state.kept, [action.key]: action.text } };
   }
+}
+
+/** A day chosen by hand stays; else the pane counts for the day the sheet's own functions count for, or today. */
+function onItsDay(state: PaneState): PaneState {
+  if (state.isDayChosen) return state;
+  const own = state.read === null ? null : sheetDay(state.read.workbook);
+  return { ...state, asOf: own?.day ?? state.today };
 }
 
 /** A sentence that is shown already moves to the end instead of standing twice. */

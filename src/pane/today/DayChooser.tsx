@@ -8,13 +8,16 @@ import { sayDay } from "../sayDay";
 import { sheetDay } from "./sheetDay";
 import { useTodayStyles } from "./useTodayStyles";
 
-/** The day every figure of the pane is for: today, until another is chosen; the day the sheet counts for is offered beside it. */
+/**
+ * The day every figure of the pane is for: the day the sheet says it counts for, else today, until another is chosen.
+ * Pane and functions so agree from the start, and the way to today is one button.
+ */
 export function DayChooser() {
   const styles = useTodayStyles();
   const { state, actions } = usePane();
-  const { asOf, today, read } = state;
+  const { asOf, today, isDayChosen, read } = state;
   const own = useMemo(() => (read === null ? null : sheetDay(read.workbook)), [read]);
-  const isToday = asOf === today;
+  const isOwn = own !== null && own.day === asOf;
   return (
     <>
       <div className={styles.day}>
@@ -29,27 +32,22 @@ export function DayChooser() {
             }}
           />
         </Field>
-        {own !== null && own.day !== asOf && (
-          <Button onClick={() => actions.chooseDay(own.day)}>{`The sheet’s day, ${isoFromSerial(own.day)}`}</Button>
+        {isDayChosen && own !== null && !isOwn && (
+          <Button onClick={() => actions.followDay()}>{`The sheet’s day, ${isoFromSerial(own.day)}`}</Button>
         )}
-        {!isToday && <Button onClick={() => actions.chooseDay(today)}>Back to today</Button>}
+        {asOf !== today && (
+          <Button onClick={() => (own === null ? actions.followDay() : actions.chooseDay(today))}>Today instead</Button>
+        )}
       </div>
       <p className={styles.dayNote}>
-        {isToday
-          ? `${sayDay(asOf)}, today.`
-          : `${sayDay(asOf)}. Not today: today is ${sayDay(today)}. Both views count for the day chosen.`}
-        {own !== null && own.day === asOf && !isToday && (
+        {`${sayDay(asOf)}${asOf === today ? ", today." : "."}`}
+        {own !== null && (
           <>
-            {" The sheet counts for the same day, at "}
+            {isOwn ? " The day the sheet counts for, at " : " The sheet counts for another day, at "}
             <GoToCell at={own.at} sheetName={own.sheetName} />.
           </>
         )}
-        {own !== null && own.day !== asOf && (
-          <>
-            {" The sheet counts for another day, at "}
-            <GoToCell at={own.at} sheetName={own.sheetName} />.
-          </>
-        )}
+        {asOf !== today && ` Today is ${sayDay(today)}.`}
       </p>
     </>
   );

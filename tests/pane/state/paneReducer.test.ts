@@ -24,6 +24,45 @@ test("a chosen day stays when the clock passes midnight", () => {
   });
 });
 
+/** A workbook whose head says which day it counts for. */
+const withOwnDay = (name: string, day: number) => ({
+  workbook: {
+    name,
+    dateSystem: 1900 as const,
+    sheets: [
+      {
+        sheetId: "s",
+        name: "Job",
+        visible: true,
+        isProtected: false,
+        firstRow: 0,
+        firstColumn: 0,
+        values: [["As-of day", day]],
+        formulas: [[null, null]],
+        tables: [],
+      },
+    ],
+  },
+  tables: [],
+  unread: [],
+});
+
+test("the day the sheet counts for goes before today, and is followed when it changes", () => {
+  const read = after(start, { type: "workbook read", read: withOwnDay("a.xlsx", 46119) });
+  expect(read.asOf).toBe(46119);
+  expect(after(read, { type: "workbook read", read: withOwnDay("a.xlsx", 46120) }).asOf).toBe(46120);
+  expect(after(read, { type: "day turned", today: 46087 })).toMatchObject({ asOf: 46119, today: 46087 });
+});
+
+test("a day chosen by hand stays through readings until the sheet's day is followed again, or another file comes", () => {
+  const read = after(start, { type: "workbook read", read: withOwnDay("a.xlsx", 46119) });
+  const chosen = after(read, { type: "day chosen", asOf: 46086 });
+  expect(after(chosen, { type: "workbook read", read: withOwnDay("a.xlsx", 46121) }).asOf).toBe(46086);
+  expect(after(chosen, { type: "day followed" }).asOf).toBe(46119);
+  expect(after(chosen, { type: "workbook read", read: withOwnDay("b.xlsx", 46122) }).asOf).toBe(46122);
+  expect(after(chosen, { type: "workbook read", read: workbook("c.xlsx") }).asOf).toBe(46086);
+});
+
 test("a problem keeps what is shown", () => {
   const shown = after(
     start,
