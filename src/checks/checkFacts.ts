@@ -1,5 +1,6 @@
 import type { Terms } from "../domain/dates/terms/terms";
 import type { Outcome } from "../domain/outcome";
+import type { NamedLook } from "../sheet/looksNamed";
 import type { CheckedDay } from "./checkedDay";
 import type { CheckedRow } from "./checkedRow";
 import type { CheckedWorkbook } from "./checkedWorkbook";
@@ -8,7 +9,6 @@ import type { LenderBook } from "./lenderBook";
 import type { Loan } from "./loanIn";
 import type { LookBook } from "./lookBook";
 import type { LookPieces } from "./lookPieces";
-import type { NamedLook } from "./looksNamed";
 import type { NameTally } from "./nameTally";
 
 /** What rules share during one run: worked out once, when a rule first asks. */

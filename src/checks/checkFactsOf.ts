@@ -1,3 +1,4 @@
+import { looksNamed } from "../sheet/looksNamed";
 import { readTerms } from "../sheet/readTerms";
 import type { SheetTable } from "../sheet/sheetTable";
 import { checkedDaysOf } from "./checkedDaysOf";
@@ -8,7 +9,6 @@ import { lenderTally } from "./lenderTally";
 import { type Loan, loanIn } from "./loanIn";
 import { lookBookOf } from "./lookBookOf";
 import { lookPieces } from "./lookPieces";
-import { looksNamed } from "./looksNamed";
 import { readDay } from "./readDay";
 import { textIn } from "./textIn";
 

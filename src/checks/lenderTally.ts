@@ -1,9 +1,9 @@
+import { isOwnKit } from "../sheet/isOwnKit";
+import { isUndecided } from "../sheet/isUndecided";
 import { nameKey } from "../sheet/nameKey";
 import type { CheckedRow } from "./checkedRow";
 import type { CheckedWorkbook } from "./checkedWorkbook";
 import type { NameTally } from "./nameTally";
-import { isOwnKit } from "./isOwnKit";
-import { isUndecided } from "./isUndecided";
 import { textIn } from "./textIn";
 
 /** Every spelling of a lender in pieces and requests, in the order in which they first appear; "tbc" and one's own kit are none. */

@@ -1,6 +1,6 @@
+import type { NamedLook } from "../sheet/looksNamed";
 import type { CheckedRow } from "./checkedRow";
 import type { CheckedWorkbook } from "./checkedWorkbook";
-import type { NamedLook } from "./looksNamed";
 
 /** The pieces of one look. */
 export interface LookPieces {

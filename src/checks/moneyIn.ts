@@ -1,8 +1,8 @@
 import { showGiven } from "../domain/showGiven";
+import { isUndecided } from "../sheet/isUndecided";
 import { readMoney } from "../sheet/readMoney";
 import type { CheckedRow } from "./checkedRow";
 import { cellIn } from "./cellIn";
-import { isUndecided } from "./isUndecided";
 import type { MoneyReading } from "./moneyReading";
 
 /** What a row's cell under a money field says. */

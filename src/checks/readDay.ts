@@ -1,9 +1,9 @@
 import { serialFromYmd } from "../domain/dates/serialFromYmd";
 import { showGiven } from "../domain/showGiven";
+import { isUndecided } from "../sheet/isUndecided";
 import { readCell } from "../sheet/readCell";
 import { readDate } from "../sheet/readDate";
 import type { DayReading } from "./dayReading";
-import { isUndecided } from "./isUndecided";
 
 const BLANK: DayReading = { is: "blank" };
 const DAY: DayReading = { is: "day" };

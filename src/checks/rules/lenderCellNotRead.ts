@@ -1,10 +1,10 @@
 import { isProblem } from "../../domain/isProblem";
 import type { Problem } from "../../domain/problem";
 import { sayProblem } from "../../domain/wording";
+import { isUndecided } from "../../sheet/isUndecided";
 import { readLenders } from "../../sheet/readLenders";
 import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
-import { isUndecided } from "../isUndecided";
 
 const FIELDS = ["closedWeekdays", "courierDays", "opening", "cutOff", "receivesUntil"] as const;
 

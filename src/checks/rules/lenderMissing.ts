@@ -1,7 +1,7 @@
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
+import { isUndecided } from "../../sheet/isUndecided";
 import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
-import { isUndecided } from "../isUndecided";
 import { textIn } from "../textIn";
 
 /** A piece of one's own kit has no lender and no day out; a piece that is out belongs to somebody. */

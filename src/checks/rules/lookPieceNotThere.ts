@@ -1,10 +1,10 @@
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
+import { isOwnKit } from "../../sheet/isOwnKit";
 import type { CheckedRow } from "../checkedRow";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { holdsSomething } from "../holdsSomething";
 import { isFarOff } from "../isFarOff";
-import { isOwnKit } from "../isOwnKit";
 import { listedRow } from "../listedRow";
 import { lookName } from "../lookName";
 import { textIn } from "../textIn";

@@ -1,7 +1,7 @@
+import { isUndecided } from "../../sheet/isUndecided";
 import { nameKey } from "../../sheet/nameKey";
 import { readTalents } from "../../sheet/readTalents";
 import { defineRule } from "../defineRule";
-import { isUndecided } from "../isUndecided";
 import { listedRow } from "../listedRow";
 import { lookName } from "../lookName";
 import { textIn } from "../textIn";

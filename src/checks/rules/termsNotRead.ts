@@ -1,8 +1,8 @@
 import { sayProblem } from "../../domain/wording";
+import { isUndecided } from "../../sheet/isUndecided";
 import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
 import { isTyped } from "../isTyped";
-import { isUndecided } from "../isUndecided";
 import { replaceCell } from "../replaceCell";
 
 /** "tbc" is right until the piece is out, and in the other tables always. */

@@ -1,7 +1,7 @@
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
+import { isOwnKit } from "../../sheet/isOwnKit";
+import { isUndecided } from "../../sheet/isUndecided";
 import { defineRule } from "../defineRule";
-import { isOwnKit } from "../isOwnKit";
-import { isUndecided } from "../isUndecided";
 import { moneyIn } from "../moneyIn";
 import { textIn } from "../textIn";
 

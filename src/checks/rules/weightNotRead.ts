@@ -1,9 +1,9 @@
 import { showGiven } from "../../domain/showGiven";
+import { isUndecided } from "../../sheet/isUndecided";
 import { readWeight } from "../../sheet/readWeight";
 import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
 import { isTyped } from "../isTyped";
-import { isUndecided } from "../isUndecided";
 import { replaceCell } from "../replaceCell";
 
 export const weightNotRead = defineRule({

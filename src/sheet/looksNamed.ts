@@ -1,6 +1,5 @@
-import { lookKey } from "../sheet/lookKey";
 import { isUndecided } from "./isUndecided";
-import type { LookBook } from "./lookBook";
+import { lookKey } from "./lookKey";
 
 /** One look as a piece names it. */
 export interface NamedLook {
@@ -17,9 +16,9 @@ const NO_LOOK =
  * The looks that a cell of a piece names: one, a list ("3, 7", "3 & 7", "3/7") or a span of numbers ("1-3").
  *
  * Words that name no look ("spare", "all", "tbc") name none. A cell that is a listed look as a whole is that look, whatever
- * signs stand in it.
+ * signs stand in it; `listed` has the keys of those.
  */
-export function looksNamed(cell: string, listed: LookBook | null): readonly NamedLook[] {
+export function looksNamed(cell: string, listed: { has(key: string): boolean } | null): readonly NamedLook[] {
   const whole = cell.trim();
   if (whole === "" || isUndecided(whole) || NO_LOOK.test(whole)) return [];
   const key = lookKey(whole);

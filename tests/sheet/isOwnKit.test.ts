@@ -1,4 +1,4 @@
-import { isOwnKit } from "../../src/checks/isOwnKit";
+import { isOwnKit } from "../../src/sheet/isOwnKit";
 
 test.each(["own", "Own kit", "my kit", "mine", "stylist’s kit", "Kit", "perso"])("%p is one's own", (lender) => {
   expect(isOwnKit(lender)).toBe(true);
