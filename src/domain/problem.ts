@@ -50,6 +50,8 @@ export interface ReasonFacts {
   "look-before-its-after": { look: string; after: string };
   /** After goes round in a circle; `looks` says it whole: look 2 after look 5 after look 2. */
   "looks-in-a-circle": { looks: string };
+  /** A lift for which the lifting equation recommends no load at all; `most` is what would be covered, in words. */
+  "lift-outside-method": { argument: string; given: string; most: string };
   /** The sheet was deleted since it was read. */
   "sheet-gone": { doing: string };
   /** A hidden sheet cannot be shown or selected. */

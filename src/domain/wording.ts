@@ -107,6 +107,11 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
     kind: "bad input",
     say: (f) => `After goes round in a circle, ${f.looks}; take one of them out.`,
   },
+  "lift-outside-method": {
+    kind: "nothing to compute",
+    say: (f) =>
+      `${f.argument}: at "${f.given}" the lifting equation recommends no load, so there is no index; change the lift to ${f.most}.`,
+  },
   "sheet-gone": {
     kind: "bad input",
     say: (f) => `The sheet is no longer in the workbook, so it was not possible to ${f.doing}; check the workbook again.`,

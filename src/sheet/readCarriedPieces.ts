@@ -12,9 +12,9 @@ import type { Table } from "./table";
  * The rows of a pieces table with what they weigh.
  *
  * A weight is in the unit its cell names, else in the unit its heading names ("Weight (g)"), else in that of `gramsPerBareUnit`.
- * Where it is blank or 0, the kind is read from Kind; where that is blank, from the description.
+ * Where it is blank or 0, or for every row if `allKinds`, the kind is read from Kind; where that is blank, from the description.
  */
-export function readCarriedPieces(table: Table, gramsPerBareUnit: number): CarriedPieces {
+export function readCarriedPieces(table: Table, gramsPerBareUnit: number, allKinds = false): CarriedPieces {
   const pieces = readPieces(table);
   const unitOfHeading = table.hintOf?.["weight"]?.unit ?? null;
   const gramsPerNumber = unitOfHeading === null ? gramsPerBareUnit : (gramsPerUnit(unitOfHeading) ?? gramsPerBareUnit);
@@ -30,20 +30,20 @@ export function readCarriedPieces(table: Table, gramsPerBareUnit: number): Carri
     at: (index) => {
       const row = pieces.at(index);
       const { weight, quantity } = row;
-      if (isProblem(weight)) return { grams: weight, kind: null, quantity, where: "", named: "" };
-      if (weight !== null) {
-        const grams = weight.grams ?? weight.bareAmount! * gramsPerNumber;
-        return { grams, kind: null, quantity, where: "", named: "" };
-      }
+      const grams: FieldValue<number> =
+        weight === null || isProblem(weight) ? weight : (weight.grams ?? weight.bareAmount! * gramsPerNumber);
+      if (grams !== null && !allKinds)
+        return { grams, kind: null, quantity, where: "", named: "", isNamedAsKind: false };
       const field = row.kind === null ? "description" : "kind";
       const named: FieldValue<string> = row[field];
       const column = table.columnOf[field] ?? table.columnOf["weight"] ?? 0;
       return {
-        grams: null,
+        grams,
         kind: typeof named === "string" ? kindOf(named) : named,
         quantity,
         where: argumentAt(table, row.row, named === null ? (table.columnOf["weight"] ?? column) : column),
         named: typeof named === "string" ? named : "",
+        isNamedAsKind: field === "kind",
       };
     },
   };

@@ -1,39 +1,33 @@
-import { fail } from "../fail";
 import { isProblem } from "../isProblem";
 import type { Outcome } from "../outcome";
-import { showGiven } from "../showGiven";
 import { succeed } from "../succeed";
-import type { CarriedPiece, CarriedPieces } from "./carriedPieces";
-import { typicalGrams } from "./typicalGrams";
+import type { CarriedPieces } from "./carriedPieces";
+import { pieceGrams } from "./pieceGrams";
 
-const EXPECTED = "the weight in that row, or a kind such as coat, dress, shoes or bag";
+/** What rows weigh together: by the sheet's weights, and by what kinds typically weigh where the sheet has none. */
+interface CarriedGrams {
+  readonly weighedGrams: number;
+  readonly estimatedGrams: number;
+}
 
 /**
- * The weight of all the rows in grams: the sheet's weight of one piece, else what its kind typically weighs, times the quantity.
+ * The weight of all the rows in grams, each times its quantity, with what is estimated kept apart.
  *
  * All rows are carried, whether out, back or settled: one passes the rows one is about to carry. 0 for no rows. Problems: the
- * first cell that cannot be read; argument-missing or argument-not-usable for a row with neither a weight nor a kind of
- * known weight.
+ * first of pieceGrams, or a quantity that cannot be read.
  */
-export function carriedGrams(pieces: CarriedPieces): Outcome<number> {
-  let totalGrams = 0;
+export function carriedGrams(pieces: CarriedPieces): Outcome<CarriedGrams> {
+  let weighedGrams = 0;
+  let estimatedGrams = 0;
   for (let index = 0; index < pieces.count; index++) {
     const piece = pieces.at(index);
     const { quantity } = piece;
     if (isProblem(quantity)) return { ok: false, problem: quantity };
-    const grams = gramsOfOne(piece);
-    if (!grams.ok) return grams;
-    totalGrams += grams.value * (quantity || 1);
+    const one = pieceGrams(piece);
+    if (!one.ok) return one;
+    const grams = one.value.grams * (quantity || 1);
+    if (one.value.isEstimated) estimatedGrams += grams;
+    else weighedGrams += grams;
   }
-  return succeed(totalGrams);
-}
-
-function gramsOfOne({ grams, kind, where, named }: CarriedPiece): Outcome<number> {
-  if (isProblem(grams)) return { ok: false, problem: grams };
-  if (grams !== null) return succeed(grams);
-  if (isProblem(kind)) return { ok: false, problem: kind };
-  const typical = kind === null ? null : typicalGrams(kind);
-  if (typical !== null) return succeed(typical);
-  if (named === "") return fail("argument-missing", { argument: where, expected: EXPECTED });
-  return fail("argument-not-usable", { argument: where, given: showGiven(named), expected: EXPECTED });
+  return succeed({ weighedGrams, estimatedGrams });
 }

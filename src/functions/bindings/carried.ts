@@ -1,9 +1,7 @@
 import { carriedWeight } from "../../domain/carry/carriedWeight";
 import { readCarriedPieces } from "../../sheet/readCarriedPieces";
-import { readTable } from "../../sheet/readTable";
-import { readWeightUnit } from "../../sheet/readWeightUnit";
 import { answer } from "../answer";
-import { rangeArgument } from "../rangeArgument";
+import { carriedTable } from "../carriedTable";
 
 /**
  * The weight of all the rows passed, by the sheet's weights, else by what each kind of garment typically weighs.
@@ -14,7 +12,7 @@ import { rangeArgument } from "../rangeArgument";
  * @param rows The pieces to carry with their heading row, columns in any order; needs Weight, Kind or Description. All rows count, back or not: pass those to be carried.
  * @param [unit] The unit of the result and of weights without one: "kg" (when left out), "g", "lb" or "oz".
  * @param [columns] Which heading means what, where yours is not understood, such as "weight=Wt; kind=Type".
- * @shape One number; 0 when there are no rows.
+ * @shape One number; 0 when there are no rows. WEIGHTS says how much of it is estimated.
  * @units Weight is for one piece and counts Quantity times; "1.2kg", "800 g" and "2 lb 3 oz" are read as they say, a bare number in the heading's unit, else in unit. A pair of shoes is one piece.
  * @blanks Weight blank or 0: the typical weight of the Kind; Kind blank: the kind named in Description. Quantity blank or 0: 1. Blank rows and a totals row are passed over.
  * @bounds Weights of 0 or more; up to a whole sheet of rows; hangers, covers and bags are not counted.
@@ -30,17 +28,8 @@ import { rangeArgument } from "../rangeArgument";
  * @returns {any} The weight carried.
  */
 export function carried(rows: any[][], unit?: any, columns?: any): any {
-  const gramsPerUnit = readWeightUnit(unit, "unit");
-  if (!gramsPerUnit.ok) return answer(gramsPerUnit);
-  const table = readTable({
-    cells: rangeArgument(rows),
-    kind: "pieces",
-    needs: [["weight", "kind", "description"]],
-    uses: ["weight", "kind", "quantity"],
-    columns,
-  });
-  if (!table.ok) return answer(table);
-  const gramsPerKg = 1000;
-  const grams = gramsPerUnit.value ?? gramsPerKg;
-  return answer(carriedWeight(readCarriedPieces(table.value, grams), grams));
+  const passed = carriedTable(rows, unit, columns);
+  if (!passed.ok) return answer(passed);
+  const { table, gramsPerUnit } = passed.value;
+  return answer(carriedWeight(readCarriedPieces(table, gramsPerUnit), gramsPerUnit));
 }

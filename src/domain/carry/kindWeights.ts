@@ -1,0 +1,55 @@
+import { isProblem } from "../isProblem";
+import type { Problem } from "../problem";
+import type { CarriedPiece, CarriedPieces } from "./carriedPieces";
+import type { KindWeight } from "./kindWeight";
+import { pieceGrams } from "./pieceGrams";
+
+interface Tally {
+  readonly kind: string | null;
+  pieces: number | Problem;
+  weighedGrams: number | Problem;
+  estimatedGrams: number | Problem;
+}
+
+/**
+ * What the rows weigh, kind by kind in the order first seen, with what is estimated kept apart from what was weighed.
+ *
+ * Words for one kind are one row ("Puffer" and "Overcoat" are coats). A kind that is not known has a row as typed, where `nameKey`
+ * gives two spellings the same key; pieces of no kind stand last. The pieces must have been read with all their kinds.
+ */
+export function kindWeights(pieces: CarriedPieces, nameKey: (name: string) => string): readonly KindWeight[] {
+  const tallies = new Map<string, Tally>();
+  const noKind: Tally = { kind: null, pieces: 0, weighedGrams: 0, estimatedGrams: 0 };
+  for (let index = 0; index < pieces.count; index++) {
+    const piece = pieces.at(index);
+    const kind = kindShown(piece);
+    const key = kind === null ? "" : nameKey(kind) || kind;
+    let tally = kind === null ? noKind : tallies.get(key);
+    if (tally === undefined)
+      tallies.set(key, (tally = { ...noKind, kind, pieces: 0, weighedGrams: 0, estimatedGrams: 0 }));
+    addPiece(tally, piece);
+  }
+  return noKind.pieces === 0 ? [...tallies.values()] : [...tallies.values(), noKind];
+}
+
+function kindShown({ kind, named, isNamedAsKind }: CarriedPiece): string | null {
+  if (typeof kind === "string" && kind !== "other") return kind.charAt(0).toUpperCase() + kind.slice(1);
+  return isNamedAsKind && named !== "" ? named : null;
+}
+
+function addPiece(tally: Tally, piece: CarriedPiece): void {
+  const { quantity } = piece;
+  const one = pieceGrams(piece);
+  // A weight that cannot be read was weighed all the same.
+  const field = piece.grams === null ? "estimatedGrams" : "weighedGrams";
+  const count = isProblem(quantity) ? quantity : quantity || 1;
+  tally.pieces = sumOf(tally.pieces, count);
+  if (!one.ok) tally[field] = sumOf(tally[field], one.problem);
+  else tally[field] = sumOf(tally[field], isProblem(count) ? count : one.value.grams * count);
+}
+
+/** The sum, or the first problem of the two. */
+function sumOf(one: number | Problem, other: number | Problem): number | Problem {
+  if (isProblem(one)) return one;
+  return isProblem(other) ? other : one + other;
+}
