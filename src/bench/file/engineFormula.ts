@@ -1,4 +1,4 @@
-import { tokenizeFormula } from "./tokenizeFormula";
+import { tokenizeFormula } from "../../sheet/tokenizeFormula";
 
 const FILE_PREFIX = /^(?:_xlfn\.|_xlws\.|_xlpm\.)+/;
 const ADD_IN_CALL = /^_xldudf_([A-Za-z]+)_(.+)$/i;

@@ -1,5 +1,5 @@
 import prefixed from "./prefixedFunctions.json";
-import { tokenizeFormula, type FormulaToken } from "./tokenizeFormula";
+import { tokenizeFormula, type FormulaToken } from "../../sheet/tokenizeFormula";
 
 const PREFIX_OF: ReadonlyMap<string, string> = new Map([
   ...prefixed.xlfn.map((name): [string, string] => [name, "_xlfn."]),

@@ -1,6 +1,6 @@
 import type { Row, Worksheet } from "@cj-tech-master/excelts";
 import { BooleanNumber, type IRange, type IWorksheetData } from "@univerjs/core";
-import { areaOfReference, type Area } from "./areaOfReference";
+import { areaOfReference, type Area } from "../../sheet/areaOfReference";
 import type { BookSheet } from "./readBook";
 import { cellContent } from "./cellContent";
 import { cellStyle } from "./cellStyle";

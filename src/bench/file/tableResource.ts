@@ -1,5 +1,5 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
-import { areaOfReference } from "./areaOfReference";
+import { areaOfReference } from "../../sheet/areaOfReference";
 
 /** The sheet's tables, in the shape the grid's table plugin keeps them. */
 export function tableResource(worksheet: Worksheet): { tables: unknown[] } | null {

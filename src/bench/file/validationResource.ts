@@ -1,6 +1,6 @@
 import type { DataValidation, Worksheet } from "@cj-tech-master/excelts";
 import { DataValidationErrorStyle, DataValidationRenderMode, type ISheetDataValidationRule } from "@univerjs/core";
-import type { Area } from "./areaOfReference";
+import type { Area } from "../../sheet/areaOfReference";
 import { areasOfReference } from "./areasOfReference";
 
 /** The sheet's validation lists; other kinds of validation stay in the file and do not stop typing here. */

@@ -1,4 +1,4 @@
-import { tokenizeFormula } from "../file/tokenizeFormula";
+import { tokenizeFormula } from "../../sheet/tokenizeFormula";
 
 /**
  * A typed formula with its short row references spelled out, since the engine knows only the long form:

@@ -1,4 +1,4 @@
-import { tokenizeFormula } from "../file/tokenizeFormula";
+import { tokenizeFormula } from "../../sheet/tokenizeFormula";
 
 /** A formula after sheets were given other names; `newName` is keyed by the old name in small letters. */
 export function renamedFormula(formula: string, newName: ReadonlyMap<string, string>): string {

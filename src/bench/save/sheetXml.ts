@@ -1,4 +1,4 @@
-import { areaOfReference } from "../file/areaOfReference";
+import { areaOfReference } from "../../sheet/areaOfReference";
 import { xmlAttribute } from "../file/xmlAttribute";
 
 /** One cell of a sheet's part; `xml` is its whole element as it stands. */

@@ -1,4 +1,4 @@
-import { columnFromLetters } from "../file/columnFromLetters";
+import { columnFromLetters } from "../../sheet/columnFromLetters";
 import { columnLetters } from "../file/columnLetters";
 import { shiftedSpan } from "./shiftedSpan";
 import type { StructureEdit } from "./structureEdit";

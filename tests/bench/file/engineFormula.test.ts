@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { engineFormula } from "../../../src/bench/file/engineFormula";
 import { fileFormula } from "../../../src/bench/file/fileFormula";
-import { tokenizeFormula } from "../../../src/bench/file/tokenizeFormula";
+import { tokenizeFormula } from "../../../src/sheet/tokenizeFormula";
 
 /** The file's form beside the typed one. The prefixes are Excel's own, as its documentation of the _xlfn. prefix shows them. */
 const PAIRS: readonly (readonly [string, string])[] = [

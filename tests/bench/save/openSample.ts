@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { openWorkbookFile, type OpenedFile } from "../../../src/bench/file/openWorkbookFile";
-import { areaOfReference } from "../../../src/bench/file/areaOfReference";
+import { areaOfReference } from "../../../src/sheet/areaOfReference";
 import { columnStates } from "../../../src/bench/save/columnStates";
 import { openedState } from "../../../src/bench/save/openedState";
 import type { SavingBook, SavingSheet } from "../../../src/bench/save/savingBook";

@@ -1,6 +1,7 @@
 /** text: "…"; sheet: '…'; bracket: […] with all that is nested; name: a function, a name or a reference; other: the rest. */
 export type FormulaTokenKind = "text" | "sheet" | "bracket" | "name" | "other";
 
+/** One piece of a formula, exactly as written. */
 export interface FormulaToken {
   readonly kind: FormulaTokenKind;
   readonly text: string;
