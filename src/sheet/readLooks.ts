@@ -12,10 +12,12 @@ import { readFixed } from "./readFixed";
 import { readFlag } from "./readFlag";
 import { readMinutes } from "./readMinutes";
 import { readNumber } from "./readNumber";
+import { readPieceNumbers } from "./readPieceNumbers";
 import { readScalar } from "./readScalar";
 import { readTalents } from "./readTalents";
 import { readText } from "./readText";
 import { readTimeOfDay } from "./readTimeOfDay";
+import { readWhere } from "./readWhere";
 import type { Table } from "./table";
 
 /**
@@ -23,22 +25,30 @@ import type { Table } from "./table";
  *
  * Some hosts send a blank cell as 0, so a 0 is blank everywhere but in durations, where blank counts 0 too.
  * Change blank or 0 falls back on Likely, and Likely on Change. "Make-up first" is yes unless the cell says no. Spellings of one talent
- * that share a nameKey become the first of them. Rows without a look, a talent and a duration are passed over.
+ * or piece number that share a nameKey become the first of them. Rows without a look, a talent and a duration are passed over.
+ * Pieces that are all bare numbers, one a cell, are counts and name none.
  * The first cell that cannot be read is the problem, named by its column and its look; a row that has
  * something but no look number is argument-missing.
  */
 export function readLooks(table: Table): Outcome<readonly Look[]> {
-  const spellings = new Map<string, string>();
+  const spellings = { talents: new Map<string, string>(), pieces: new Map<string, string>() };
   const looks: Look[] = [];
   for (const row of table.dataRows) {
     const look = readLook(table, row, spellings);
     if (!look.ok) return look;
     if (look.value !== null) looks.push(look.value);
   }
-  return succeed(looks);
+  // Where no cell of Pieces lists two, a bare number says how many pieces a look has.
+  if (looks.some(({ pieces }) => pieces.length > 1)) return succeed(looks);
+  return succeed(looks.map((look) => ({ ...look, pieces: look.pieces.filter((piece) => /\D/.test(piece)) })));
 }
 
-function readLook(table: Table, row: number, spellings: Map<string, string>): Outcome<Look | null> {
+interface Spellings {
+  readonly talents: Map<string, string>;
+  readonly pieces: Map<string, string>;
+}
+
+function readLook(table: Table, row: number, spellings: Spellings): Outcome<Look | null> {
   let problem: Problem | null = null;
   let by = `row ${row + 1}`;
 
@@ -74,11 +84,13 @@ function readLook(table: Table, row: number, spellings: Map<string, string>): Ou
   const look: Look = {
     key: lookKey(String(label ?? "")),
     label: label ?? "",
-    talents: unified(readTalents(talentText), spellings),
+    talents: unified(readTalents(talentText), spellings.talents),
     talentText,
     order: read("order", readNumber),
     date: read("date", readDate),
     set: set === null ? null : nameKey(set) || set,
+    where: read("where", readWhere),
+    pieces: unified(readPieceNumbers(read("pieces", readText) ?? ""), spellings.pieces),
     changeMinutes,
     changeRange: !low.ok
       ? low.problem

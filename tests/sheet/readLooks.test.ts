@@ -1,3 +1,4 @@
+import type { Look } from "../../src/domain/day/look";
 import type { Problem } from "../../src/domain/problem";
 import { sayProblem } from "../../src/domain/wording";
 import { readLooks } from "../../src/sheet/readLooks";
@@ -18,6 +19,8 @@ const FIELDS = {
   Date: "date",
   "Shot at": "shotAt",
   "Make-up first": "makeupFirst",
+  Where: "where",
+  Pieces: "pieces",
 };
 const WITH_RANGE = { ...FIELDS, Low: "low", High: "high" };
 
@@ -54,6 +57,8 @@ test("a full row is read whole", () => {
     "2026-03-05",
     0.5,
     "no",
+    "Ext.",
+    "101, silk scarf; p 7",
   ];
   expect(looksOf(table(headings, [row]))).toEqual([
     {
@@ -66,6 +71,8 @@ test("a full row is read whole", () => {
       set: "roof",
       changeMinutes: 15,
       changeRange: null,
+      where: "outdoors",
+      pieces: ["101", "p 7"],
       hairMakeupMinutes: 30,
       shootingMinutes: 60,
       makeupFirst: false,
@@ -174,4 +181,28 @@ test("a Low or a High that cannot be read, or figures that do not rise, wait unt
     'Low, Likely, High of look 2: "20, 15, 30" cannot be used; give minutes that rise, or stay, from Low to Likely to High.',
     'High of look 3: "long" cannot be used; give minutes as a number, such as 15.',
   ]);
+});
+
+test("one piece number in two spellings is one piece, and a description is none", () => {
+  const it = table(
+    ["Look", "Pieces"],
+    [
+      [1, "P-7; 101"],
+      [2, "p7 & scarf"],
+      [3, 101],
+    ],
+  );
+  expect((looksOf(it) as Look[]).map(({ pieces }) => pieces)).toEqual([["P-7", "101"], ["P-7"], ["101"]]);
+});
+
+test("bare numbers, one a cell all down the column, say how many pieces a look has", () => {
+  const it = table(
+    ["Look", "Pieces"],
+    [
+      [1, 5],
+      [2, "5"],
+      [3, "P5"],
+    ],
+  );
+  expect((looksOf(it) as Look[]).map(({ pieces }) => pieces)).toEqual([[], [], ["P5"]]);
 });

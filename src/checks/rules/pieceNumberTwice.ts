@@ -1,4 +1,5 @@
 import { cellName } from "../../sheet/cellName";
+import { isPieceNumber } from "../../sheet/isPieceNumber";
 import { nameKey } from "../../sheet/nameKey";
 import { readSettled } from "../../sheet/readSettled";
 import { cellIn } from "../cellIn";
@@ -7,9 +8,6 @@ import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { positionIn } from "../positionIn";
 import { textIn } from "../textIn";
-
-/** At most a short word before the first figure: "P12", "SH-004", "7b"; "White shirt 2" is a description. */
-const NUMBER = /^\p{L}{0,6}[\s\-–._/#]*\d[\p{L}\p{N}\-–._/]*$/u;
 
 /** A number on more rows than this is no number; each row is compared with so many before it. */
 const MOST_COMPARED = 10;
@@ -33,7 +31,7 @@ export const pieceNumberTwice = defineRule({
     for (const index of table.dataRows) {
       const row = { table, row: index };
       const piece = textIn(row, "piece");
-      if (piece === null || !NUMBER.test(piece)) continue;
+      if (piece === null || !isPieceNumber(piece)) continue;
       // Each job numbers its pieces anew.
       const key = `${nameKey(textIn(row, "job") ?? "")}|${piece.toLowerCase()}`;
       const rows = rowsOf.get(key);

@@ -16,6 +16,10 @@ export interface Look {
   readonly date: number | null;
   /** null where the set is not said. */
   readonly set: string | null;
+  /** null where it is not said. */
+  readonly where: "indoors" | "outdoors" | null;
+  /** The numbers of the pieces worn, as far as the look's own row lists them, each in one spelling throughout the day. */
+  readonly pieces: readonly string[];
   readonly changeMinutes: number;
   /** What the change may take; null where it is fixed. Only the chance of the day asks for it, so a problem waits here until then. */
   readonly changeRange: FieldValue<ChangeRange>;

@@ -7,7 +7,7 @@ import { secondsNearCall } from "./secondsNearCall";
 /**
  * A day's looks, in the order given here, as the numbers that the schedule is made of.
  *
- * Minutes are rounded to whole seconds. A talent whose Arrives is blank on one row is there from the earliest
+ * Minutes are rounded to whole seconds. A camera crosses between places: sets, and inside and outside of one. A talent whose Arrives is blank on one row is there from the earliest
  * time that stands on any of that talent's rows; nobody is waited for before call. On a day under way nothing of
  * a look that is not yet shot begins before `nowSeconds`.
  */
@@ -15,10 +15,12 @@ export function workOfDay(day: Day, looks: readonly Look[], nowSeconds = -Infini
   const callSeconds = clockSeconds(day.call);
   const indexOf = new Map(looks.map((look, index) => [look.key, index]));
   const talents = numbered(looks.flatMap((look) => look.talents));
-  const sets = numbered(looks.flatMap((look) => look.set ?? []));
+  const placeOf = placesOf(looks);
+  const places = numbered(looks.flatMap((look) => placeOf(look) ?? []));
   const arrivals = arrivalsOf(looks, callSeconds);
 
   const workLook = (look: Look): WorkLook => {
+    const place = placeOf(look);
     const arrival = lastArrival(look, arrivals, callSeconds);
     const isHeldByNow = look.shotAt === null && nowSeconds > arrival.seconds;
     return {
@@ -30,7 +32,7 @@ export function workOfDay(day: Day, looks: readonly Look[], nowSeconds = -Infini
       changeSecondsFrom: changesInto(look, day, indexOf),
       shootingSeconds: secondsOf(look.shootingMinutes),
       makeupFirst: look.makeupFirst,
-      set: look.set === null ? -1 : sets.get(look.set)!,
+      set: place === null ? -1 : places.get(place)!,
       after: look.after.map((key) => indexOf.get(key)!),
       shotAtSeconds: look.shotAt === null ? null : secondsNearCall(look.shotAt, callSeconds),
     };
@@ -57,6 +59,17 @@ function secondsOf(minutes: number): number {
 
 function numbered(names: readonly string[]): Map<string, number> {
   return new Map([...new Set(names)].map((name, index) => [name, index]));
+}
+
+/** Where a look is shot: on its set, which is two places where it is both indoors and outdoors; where no set is said, indoors or outdoors. */
+function placesOf(looks: readonly Look[]): (look: Look) => string | null {
+  const wheres = new Map<string | null, Set<string>>();
+  for (const { set, where } of looks) if (where !== null) wheres.set(set, (wheres.get(set) ?? new Set()).add(where));
+  return ({ set, where }) => {
+    const [only, other] = wheres.get(set) ?? [];
+    if (set === null) return where;
+    return `${set}|${where ?? (other === undefined ? only : null) ?? ""}`;
+  };
 }
 
 function arrivalsOf(looks: readonly Look[], callSeconds: number): Map<string, number> {

@@ -99,6 +99,26 @@ describe("worked by hand", () => {
     ]);
   });
 
+  test("a set that is both inside and outside is two places, and where no set is said inside and outside are", () => {
+    const looks = [
+      sampleLook(1, { ...mina, set: "barn", where: "indoors", shootingMinutes: 20 }),
+      sampleLook(2, { ...teo, set: "barn", where: "outdoors", shootingMinutes: 20 }),
+      sampleLook(3, { ...mina, where: "outdoors", shootingMinutes: 20 }),
+      sampleLook(4, { ...teo, where: "outdoors", shootingMinutes: 20 }),
+      sampleLook(5, { ...mina, set: "roof", where: "outdoors", shootingMinutes: 20 }),
+      sampleLook(6, { ...teo, set: "roof", shootingMinutes: 20 }),
+    ];
+    const crew = { ...smallestCrew, crossingMinutes: 15 };
+    expect(lines(sampleDay(looks, { crew }))).toEqual([
+      "1 09:00-09:00 09:00-09:20 call 0",
+      "2 09:00-09:00 09:35-09:55 crossing from look 1 35",
+      "3 09:20-09:20 10:10-10:30 crossing from look 2 50",
+      "4 09:55-09:55 10:30-10:50 camera, look 3 35",
+      "5 10:30-10:30 11:05-11:25 crossing from look 4 35",
+      "6 10:50-10:50 11:25-11:45 camera, look 5 35",
+    ]);
+  });
+
   test("several talents in one look are waited for together", () => {
     const looks = [
       sampleLook(1, { ...mina, changeMinutes: 10, shootingMinutes: 50 }),

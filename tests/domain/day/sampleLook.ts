@@ -13,6 +13,8 @@ export function sampleLook(label: string | number, said: Partial<Look> = {}): Lo
     order: null,
     date: null,
     set: null,
+    where: null,
+    pieces: [],
     changeMinutes: 0,
     changeRange: null,
     hairMakeupMinutes: 0,
