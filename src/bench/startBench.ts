@@ -10,6 +10,7 @@ import { download } from "./page/download";
 import { element } from "./page/element";
 import { keepUnsaved } from "./page/keepUnsaved";
 import { mirrorActiveCell } from "./page/mirrorActiveCell";
+import { moveBetweenRegions } from "./page/moveBetweenRegions";
 import { offerKeptCopy } from "./page/offerKeptCopy";
 import { openDesk, type Desk } from "./page/openDesk";
 import { switchPane } from "./page/switchPane";
@@ -39,6 +40,7 @@ export async function startBench({ functionOf, metadata }: Pick<Functions, "func
   spellOutRowReferences(grid);
   mirrorActiveCell(grid, sentences);
   switchPane();
+  moveBetweenRegions();
   dark.addEventListener("change", () => api.toggleDarkMode(dark.matches));
   blanks.addEventListener("change", () => api.getFormula().executeCalculation());
   element("undo").addEventListener("click", () => void api.undo());
@@ -48,7 +50,7 @@ export async function startBench({ functionOf, metadata }: Pick<Functions, "func
     () => desk,
     (any) => element("unsaved").toggleAttribute("hidden", !any),
   );
-  const desk = openDesk(grid, unsaved.edited);
+  const desk = openDesk({ grid, sentences, edited: unsaved.edited });
   const open = async (bytes: Uint8Array, fileName: string) => {
     if (unsaved.any() && !confirm(`"${desk.fileName()}" has changes that are not saved. Open another one all the same?`)) return;
     if (await desk.open(bytes, fileName)) unsaved.settled();
@@ -60,9 +62,9 @@ export async function startBench({ functionOf, metadata }: Pick<Functions, "func
   });
   const sample = await fetch(`sample-workbooks/${SAMPLE}`);
   await desk.open(new Uint8Array(await sample.arrayBuffer()), SAMPLE);
+  document.body.dataset.ready = "true";
   await offerKeptCopy(async (bytes, fileName) => {
     if (await desk.open(bytes, fileName)) unsaved.edited();
   });
-  document.body.dataset.ready = "true";
   return { grid, desk };
 }

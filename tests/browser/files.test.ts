@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { insertRowAbove3 } from "./insertRowAbove3";
 import { openBench, type OpenBench } from "./openBench";
 import { shownAt } from "./shownAt";
 import { type } from "./type";
@@ -65,21 +66,14 @@ test("rows put in by the grid's own menu are in the saved file, with the table a
   const { page } = bench;
   await page.locator("#grid").getByText("Job", { exact: true }).first().click();
   await page.waitForTimeout(500);
-  const cells = await page.locator('#grid canvas[id^="univer-sheet-main-canvas"]').boundingBox();
-  if (cells === null) throw new Error("The grid has no canvas");
-  // The number of row 3, pressed with the other button.
-  await page.mouse.click(cells.x + 20, cells.y + 76);
-  await page.mouse.click(cells.x + 20, cells.y + 76, { button: "right" });
-  await page.getByText("Insert", { exact: false }).first().hover();
-  await page.waitForTimeout(400);
-  const before = page.getByText(/insert.*(?:row|above)/i).first();
-  await before.click();
-  await page.waitForTimeout(1200);
+  await insertRowAbove3(page);
   const parts = await saved();
   const book = strFromU8(parts["xl/workbook.xml"] ?? new Uint8Array());
-  expect(book).toContain(">Job!$B$5<");
+  expect(book).toMatch(/name="AsOf"[^>]*>Job!\$B\$5</);
   const sheet = strFromU8(parts["xl/worksheets/sheet1.xml"] ?? new Uint8Array());
-  expect(sheet).toMatch(/<c r="A5"[^>]*>/);
+  expect(sheet).toMatch(/<c r="B5"[^>]*><v>46119<\/v>/);
+  const closed = Object.keys(parts).map((path) => strFromU8(parts[path] ?? new Uint8Array())).find((xml) => xml.includes('displayName="ClosedDays"'));
+  expect(closed).toMatch(/<table [^>]*ref="D5:E8"/);
 });
 
 test("changes survive a reload: the page offers the copy it kept", async () => {

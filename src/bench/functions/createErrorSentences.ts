@@ -13,6 +13,8 @@ export interface ErrorSentences {
   readonly at: (place: FormulaPlace) => string | undefined;
   /** Forgets what the formula at a place said before, over the area it filled. */
   readonly forget: (place: FormulaPlace) => void;
+  /** Forgets everything: another workbook is open, or cells moved. */
+  readonly forgetAll: () => void;
   readonly keep: (anchor: FormulaPlace, rowOffset: number, columnOffset: number, sentence: string) => void;
 }
 
@@ -31,6 +33,7 @@ export function createErrorSentences(): ErrorSentences {
       return undefined;
     },
     forget: ({ sheetId, row, column }) => void byAnchor.delete(key(sheetId, row, column)),
+    forgetAll: () => byAnchor.clear(),
     keep: (anchor, rowOffset, columnOffset, sentence) => {
       const from = key(anchor.sheetId, anchor.row, anchor.column);
       const said = byAnchor.get(from) ?? new Map<string, string>();

@@ -2,8 +2,11 @@ import { sayProblem } from "../../domain/wording";
 import { mountPane } from "../../pane/mountPane";
 import type { SheetPort } from "../../sheet/SheetPort";
 import { openWorkbookFile, type OpenedFile } from "../file/openWorkbookFile";
+import type { ErrorSentences } from "../functions/createErrorSentences";
 import type { Grid } from "../grid/createGrid";
+import { firstCalculation } from "../grid/firstCalculation";
 import { formatSpills } from "../grid/formatSpills";
+import { growTables } from "../grid/growTables";
 import { selectFirstCells } from "../grid/selectFirstCells";
 import { createBenchPort } from "../port/createBenchPort";
 import { openGrid, type OpenGrid } from "../port/openGrid";
@@ -15,8 +18,6 @@ import { element } from "./element";
 import { followEdits } from "./followEdits";
 import { notice } from "./notice";
 import { today } from "./today";
-
-const SLOWEST_CALCULATION_MS = 60_000;
 
 /** What lies on the desk: one workbook, with the pane that belongs to it. */
 export interface Desk {
@@ -36,10 +37,15 @@ interface OnDesk {
   readonly close: () => void;
 }
 
-/**
- * @param edited Is called after every change that a user or the pane made.
- */
-export function openDesk(grid: Grid, edited: () => void): Desk {
+export interface DeskParts {
+  readonly grid: Grid;
+  /** The sentences behind errors, by cell. */
+  readonly sentences: ErrorSentences;
+  /** Is called after every change that a user or the pane made. */
+  readonly edited: () => void;
+}
+
+export function openDesk(parts: DeskParts): Desk {
   let onDesk: OnDesk | null = null;
   let openings = 0;
   const held = () => {
@@ -55,7 +61,7 @@ export function openDesk(grid: Grid, edited: () => void): Desk {
     onDesk?.close();
     notice(null);
     const isFirst = onDesk === null;
-    onDesk = await layOut(grid, outcome.value, isFirst, edited);
+    onDesk = await layOut(parts, outcome.value, isFirst);
     element("file-name").textContent = fileName;
     document.title = `${fileName} – Tackstitch bench`;
     return true;
@@ -63,15 +69,15 @@ export function openDesk(grid: Grid, edited: () => void): Desk {
   return { open, port: () => held().port, fileName: () => held().file.fileName, bytes: () => held().bytes() };
 }
 
-async function layOut(grid: Grid, file: OpenedFile, isFirst: boolean, edited: () => void): Promise<OnDesk> {
+async function layOut({ grid, sentences, edited }: DeskParts, file: OpenedFile, isFirst: boolean): Promise<OnDesk> {
+  sentences.forgetAll();
   // The grid changes what it is given, while saving compares with what the file held.
-  const workbook = grid.api.createWorkbook(structuredClone(file.data));
+  const calculated = firstCalculation(grid, () => grid.api.createWorkbook(structuredClone(file.data)));
   // The grid makes its services when it gets its first workbook.
   if (isFirst) formatSpills(grid);
-  const calculated = grid.api.getFormula().onCalculationResultApplied(SLOWEST_CALCULATION_MS);
   const first = file.book.sheets[file.book.activeSheet];
-  if (first?.state === "visible" && first.path !== null) workbook.setActiveSheet(first.sheetId);
   const open = openGrid(grid, file.data.id);
+  if (first?.state === "visible" && first.path !== null) open.facade.setActiveSheet(first.sheetId);
   selectFirstCells(open);
   const kept = readKeptPart(file.parts);
   const port = createBenchPort({
@@ -84,8 +90,13 @@ async function layOut(grid: Grid, file: OpenedFile, isFirst: boolean, edited: ()
       edited();
     },
   });
-  const structure = followStructure(open);
-  await calculated.catch(() => undefined);
+  await calculated;
+  const structure = followStructure(open, () => {
+    // The sentences are kept by cell, and the cells have moved: calculating anew tells them again.
+    sentences.forgetAll();
+    grid.api.getFormula().executeCalculation();
+  });
+  const stopGrowing = growTables(open);
   const stopFollowing = followEdits(open, edited);
   const pane = mountPane(element("pane"), { port, today });
   return {
@@ -96,6 +107,7 @@ async function layOut(grid: Grid, file: OpenedFile, isFirst: boolean, edited: ()
     close: () => {
       pane.unmount();
       stopFollowing();
+      stopGrowing();
       structure.stop();
       grid.api.disposeUnit(file.data.id);
     },

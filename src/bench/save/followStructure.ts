@@ -16,8 +16,18 @@ const EDITS: Readonly<Record<string, Pick<StructureEdit, "axis" | "kind">>> = {
   [RemoveColMutation.id]: { axis: "column", kind: "remove" },
 };
 
-/** Keeps every row and column that is put in or taken out, undone ones too, so that saving can do the same to the file. */
-export function followStructure({ grid, unitId }: OpenGrid): { readonly edits: readonly StructureEdit[]; stop: () => void } {
+/** Every row and column that was put in or taken out since the workbook was opened, in order. */
+export interface Structure {
+  readonly edits: readonly StructureEdit[];
+  readonly stop: () => void;
+}
+
+/**
+ * Keeps every row and column that is put in or taken out, undone ones too, so that saving can do the same to the file.
+ *
+ * @param moved Is called after each, since cells stand elsewhere now.
+ */
+export function followStructure({ grid, unitId }: OpenGrid, moved: () => void): Structure {
   const edits: StructureEdit[] = [];
   const heard = grid.univer.__getInjector().get(ICommandService).onCommandExecuted(({ id, params }) => {
     const edit = EDITS[id];
@@ -26,6 +36,7 @@ export function followStructure({ grid, unitId }: OpenGrid): { readonly edits: r
     const { startRow, endRow, startColumn, endColumn } = given.range;
     const [from, to] = edit.axis === "row" ? [startRow, endRow] : [startColumn, endColumn];
     edits.push({ ...edit, sheetId: given.subUnitId ?? "", from, count: to - from + 1 });
+    moved();
   });
   return { edits, stop: () => heard.dispose() };
 }

@@ -1,0 +1,15 @@
+import type { Page } from "playwright-core";
+
+/** Puts one row in above row 3 of the sheet in sight, by the menu of the row's number. */
+export async function insertRowAbove3(page: Page): Promise<void> {
+  const cells = await page.locator('#grid canvas[id^="univer-sheet-main-canvas"]').boundingBox();
+  if (cells === null) throw new Error("The grid has no canvas");
+  const [x, y] = [cells.x + 20, cells.y + 76];
+  await page.mouse.click(x, y);
+  await page.mouse.click(x, y, { button: "right" });
+  // In the middle of the line stands a box for the number of rows; the words are at its end.
+  const line = page.getByText(/rows above/).last();
+  const { width, height } = (await line.boundingBox()) ?? { width: 0, height: 0 };
+  await line.click({ position: { x: width - 8, y: height / 2 } });
+  await page.waitForTimeout(1500);
+}
