@@ -16,7 +16,8 @@ const SATURDAY_AND_SUNDAY = 0b1100000;
  * The working calendar of the arguments `closed` and `weekend`.
  *
  * `closed`: a range of dates in any order, or one date; blank cells are passed over, a cell that is no date is a problem that
- * names its row. `weekend`: a code as a number (1 to 7, 11 to 17) or seven characters of 0 and 1, Monday first, as text;
+ * names its row. Below a row of headings (words without a figure, and nothing else) the dates are those of the first column,
+ * so that a table of dates and names, such as HOLIDAYS gives, can be passed as it is. `weekend`: a code as a number (1 to 7, 11 to 17) or seven characters of 0 and 1, Monday first, as text;
  * blank, also 0, is Saturday and Sunday. All seven days closed is a calendar, on which nothing can be due.
  * Problems: those of readDate, argument-not-usable, error-in-cell.
  */
@@ -26,13 +27,14 @@ export function readCalendar(closed: unknown, weekend: unknown): Outcome<Working
   if (closed === undefined || closed === null) return succeed(calendarOf(closedWeekdays.value));
   const days: number[] = [];
   const rows: readonly unknown[] = Array.isArray(closed) ? closed : [closed];
-  for (let row = 0; row < rows.length; row++) {
+  const isHeaded = rows.length + (rows[0] as unknown[])?.length > 2 && isHeadingRow(rows[0]);
+  for (let row = isHeaded ? 1 : 0; row < rows.length; row++) {
     const cells = rows[row];
     if (!Array.isArray(cells)) {
       const problem = addClosedDay(days, cells, "closed");
       if (problem !== null) return problem;
     } else
-      for (let column = 0; column < cells.length; column++) {
+      for (let column = 0; column < (isHeaded ? 1 : cells.length); column++) {
         const raw: unknown = cells[column];
         // A range of holidays is read anew in every row of the sheet, so the plain number takes the short way, and one on a closed weekday no further.
         if (typeof raw === "number" && raw >= 1 && raw < lastSerial + 1) {
@@ -45,6 +47,13 @@ export function readCalendar(closed: unknown, weekend: unknown): Outcome<Working
       }
   }
   return succeed(calendarOf(closedWeekdays.value, days));
+}
+
+function isHeadingRow(row: unknown): boolean {
+  // Nearly every list begins with a date, which is settled at once.
+  if (!Array.isArray(row) || typeof row[0] === "number") return false;
+  const texts = row.filter((cell) => cell !== null && cell !== undefined && cell !== "");
+  return texts.length > 0 && texts.every((cell) => typeof cell === "string" && /^\D*\p{L}\D*$/u.test(cell));
 }
 
 /** Adds the day where the cell holds one, and gives the problem where it holds anything else. */

@@ -6,17 +6,20 @@ import { signedCurrencies } from "./signedCurrencies";
 import type { Table } from "./table";
 import { textAt } from "./textAt";
 
+const VALUES = ["value", "totalValue"];
+
 /**
- * The currencies of a pieces table, by its Currency column; without one, by the signs of its amounts and of their headings.
+ * The currencies of a table, by its Currency column; without one, by the signs of the amounts in `fields` (a pieces table's
+ * values where left out) and of their headings.
  *
  * One sign, on however few amounts, is then the currency of all. Amounts are looked through for signs only when a
  * currency is asked for. A currency that is no known code, sign or name is kept as typed, in capitals.
  */
-export function readCurrencies(table: Table): RowCurrencies {
+export function readCurrencies(table: Table, fields: readonly string[] = VALUES): RowCurrencies {
   const { columnOf, hintOf } = table;
   const currencyColumn = columnOf["currency"] ?? -1;
-  const moneyColumns = [columnOf["value"], columnOf["totalValue"]].filter((column) => column !== undefined);
-  const ofHeading = hintOf?.["value"]?.currency ?? hintOf?.["totalValue"]?.currency ?? null;
+  const moneyColumns = fields.map((field) => columnOf[field]).filter((column) => column !== undefined);
+  const ofHeading = fields.map((field) => hintOf?.[field]?.currency).find((currency) => typeof currency === "string") ?? null;
   const codeOf = new Map<string, string>();
   // Rows of one currency mostly stand together, so the last one is tried first.
   let lastNamed: string | null = null;

@@ -1,0 +1,116 @@
+import { fail } from "../fail";
+import { isProblem } from "../isProblem";
+import type { PieceRow } from "../loans/pieceRow";
+import type { PieceRows } from "../loans/pieceRows";
+import { quantityHeld } from "../loans/quantityHeld";
+import type { Outcome } from "../outcome";
+import type { Problem } from "../problem";
+import type { ResultCell, ResultTable } from "../resultTable";
+import { succeed } from "../succeed";
+import { amountFromTenThousandths } from "./amountFromTenThousandths";
+import type { CoverLimit } from "./coverLimit";
+import { tenThousandths } from "./tenThousandths";
+import { valueCurve } from "./valueCurve";
+import type { ValueDoubt } from "./valueDoubt";
+import { valueHeld } from "./valueHeld";
+import type { ValueStep } from "./valueStep";
+
+type Row = readonly [what: ResultCell, from: ResultCell, until: ResultCell, value: ResultCell, over: ResultCell];
+
+/**
+ * The spans of days on which more is held than the cover, and the single pieces that are worth more than the cover of one.
+ *
+ * The back day counts, as cover has to hold until a piece is handed over. A span is unbroken and as long as it can be,
+ * its value is its highest; equal to the limit is not over. Spans come first, by date, then pieces in sheet order, then
+ * pieces of which it cannot be told, with the problem where the value would stand; a span that such a piece
+ * falls into has the problem there, too.
+ */
+export function coverGap(pieces: PieceRows, limit: CoverLimit, pieceLimit: CoverLimit | null): Outcome<ResultTable> {
+  const curve = valueCurve(pieces, true);
+  if (!curve.ok) return curve;
+  const { currency, steps, doubts } = curve.value;
+  for (const [argument, each] of [
+    ["limit", limit],
+    ["pieceLimit", pieceLimit],
+  ] as const) {
+    if (!isOther(each?.currency ?? null, currency)) continue;
+    const expected = `an amount in ${currency}, the currency of the pieces`;
+    return fail("argument-not-usable", { argument, given: `${each!.amount} ${each!.currency}`, expected });
+  }
+  const rows = [
+    ...spansOver(steps, tenThousandths(limit.amount)),
+    ...(pieceLimit === null && doubts.length === 0
+      ? []
+      : singlePieces(pieces, pieceLimit === null ? Infinity : tenThousandths(pieceLimit.amount), doubts)),
+  ];
+  return succeed({
+    headings: ["What", "From", "Until", "Value", "Over by"],
+    formats: ["as is", "date", "date", "money", "money"],
+    rows,
+  });
+}
+
+/** A bare $, ¥ or kr belongs to several currencies and contradicts none of them. */
+function isOther(named: string | null, currency: string | null): boolean {
+  return named?.length === 3 && currency?.length === 3 && named !== currency;
+}
+
+function spansOver(steps: readonly ValueStep[], limit: number): readonly Row[] {
+  const rows: Row[] = [];
+  let place = 0;
+  while (place < steps.length) {
+    if (steps[place]!.value <= limit) {
+      place++;
+      continue;
+    }
+    const from = steps[place]!.day;
+    let highest = 0;
+    let problem: Problem | null = null;
+    for (; place < steps.length && steps[place]!.value > limit; place++) {
+      const step = steps[place]!;
+      highest = Math.max(highest, step.value);
+      problem ??= step.piecesProblem ?? step.valueProblem;
+    }
+    const until = place < steps.length ? steps[place]!.day - 1 : null;
+    rows.push(["All pieces", from, until, ...amounts(problem ?? highest, limit)]);
+  }
+  return rows;
+}
+
+function singlePieces(pieces: PieceRows, limit: number, doubts: readonly ValueDoubt[]): readonly Row[] {
+  const doubtOf = new Map(doubts.map(({ row, problem }) => [row, problem]));
+  const over: Row[] = [];
+  const untold: Row[] = [];
+  for (let index = 0; index < pieces.count; index++) {
+    const piece = pieces.at(index);
+    const value = limit === Infinity ? null : valueHeld(piece, 1);
+    const isOver = typeof value === "number" && value > limit;
+    const doubt = doubtOf.get(piece.row);
+    if (!isOver && doubt === undefined) continue;
+    const span = daysHeld(piece);
+    if (span === null) continue;
+    if (isOver) over.push([nameOf(piece), ...span, ...amounts(value, limit)]);
+    else untold.push([nameOf(piece), ...span, doubt!, doubt!]);
+  }
+  return [...over, ...untold];
+}
+
+/** From when until when any of a row is held, both counted; until is null where it stays. null where none ever is. */
+function daysHeld(piece: PieceRow): [from: ResultCell, until: ResultCell] | null {
+  const { out, back } = piece;
+  if (out === null || piece.settled === true) return null;
+  const first = typeof out === "number" ? out : 1;
+  const gone = typeof back === "number" ? Math.max(first, back + 1) : null;
+  const left = gone === null ? (back ?? 1) : quantityHeld(piece, gone, true);
+  if (left === 0 && quantityHeld(piece, first, true) === 0) return null;
+  return [out, isProblem(left) ? left : left === 0 ? gone! - 1 : null];
+}
+
+function nameOf(piece: PieceRow): ResultCell {
+  return piece.piece ?? piece.description ?? `Row ${piece.row + 1}`;
+}
+
+function amounts(value: number | Problem, limit: number): [ResultCell, ResultCell] {
+  if (isProblem(value)) return [value, value];
+  return [amountFromTenThousandths(value), amountFromTenThousandths(value - limit)];
+}

@@ -1,0 +1,108 @@
+import { lastSerial } from "../dates/lastSerial";
+import type { FieldValue } from "../fieldValue";
+import { isProblem } from "../isProblem";
+import { quantityHeld } from "../loans/quantityHeld";
+import type { Problem } from "../problem";
+import type { ColumnFormat, ResultCell, ResultTable } from "../resultTable";
+import { amountFromTenThousandths } from "./amountFromTenThousandths";
+import { receiptMoney } from "./receiptMoney";
+import type { ReceiptRows } from "./receiptRows";
+import type { RentalRow } from "./rentalRow";
+import type { RentalRows } from "./rentalRows";
+import { tenThousandths } from "./tenThousandths";
+
+const FIGURES = ["Spent", "Kept", "Refunded", "To come back", "Rental", "Deposits held"];
+
+/** What stands for the job of rows that name none. */
+const NO_JOB = "(no job)";
+
+/** One job's figures in one currency, in the order of FIGURES and in ten-thousandths; the first problem stands for the figure it spoils. */
+interface Tally {
+  readonly job: FieldValue<string>;
+  readonly currency: FieldValue<string>;
+  readonly figures: (number | Problem)[];
+  firstRow: number;
+}
+
+/**
+ * The money of each job, over all receipts and rented pieces: one row for each job and currency, in the order first seen.
+ *
+ * Whatever is dated counts, whenever it is: what is spent, kept and refunded is as receiptMoney has it; a deposit is held
+ * from the day a piece goes out until all of its row is back or it is settled. `nameKey` gives two spellings of
+ * one job the same key. Rows that name no job come last.
+ */
+export function jobMoney(
+  receipts: readonly ReceiptRows[],
+  rentals: readonly RentalRows[],
+  nameKey: (name: string) => string,
+): ResultTable {
+  const tallies = new Map<string, Tally>();
+  const hasCurrencies = areApart([...receipts, ...rentals]);
+  const add = (
+    { job, currency: named }: Pick<RentalRow, "job" | "currency">,
+    row: number,
+    first: number,
+    amounts: readonly (number | Problem)[],
+  ): void => {
+    const currency = hasCurrencies ? named : null;
+    const jobKey = isProblem(job) ? "?" : job === null ? "" : `=${nameKey(job) || job}`;
+    const key = `${isProblem(currency) ? "?" : `=${currency ?? ""}`}\n${jobKey}`;
+    let tally = tallies.get(key);
+    if (tally === undefined) {
+      tally = { job, currency, figures: FIGURES.map(() => 0), firstRow: row };
+      tallies.set(key, tally);
+    }
+    tally.firstRow = Math.min(tally.firstRow, row);
+    const { figures } = tally;
+    amounts.forEach((amount, place) => {
+      const sum = figures[first + place]!;
+      if (!isProblem(sum)) figures[first + place] = isProblem(amount) ? amount : sum + amount;
+    });
+  };
+  for (const rows of receipts) {
+    for (let index = 0; index < rows.count; index++) {
+      const receipt = rows.at(index);
+      const { amount, kept: keptGiven, amountRefunded } = receipt;
+      if (amount === null && amountRefunded === null && typeof keptGiven !== "number") continue;
+      const { spent, kept, refunded, toComeBack } = receiptMoney(receipt, lastSerial);
+      add(receipt, receipt.row, 0, [spent, kept, refunded, toComeBack]);
+    }
+  }
+  for (const rows of rentals) {
+    for (let index = 0; index < rows.count; index++) {
+      const rental = rows.at(index);
+      if (rental.rentalFee === null && rental.deposit === null) continue;
+      add(rental, rental.piece.row, 4, [moneyOf(rental.rentalFee), depositHeld(rental)]);
+    }
+  }
+  const sorted = [...tallies.values()].sort(
+    (a, b) => Number(a.job === null) - Number(b.job === null) || a.firstRow - b.firstRow,
+  );
+  return {
+    headings: ["Job", ...FIGURES, ...(hasCurrencies ? ["Currency"] : [])],
+    formats: ["as is", ...FIGURES.map((): ColumnFormat => "money"), ...(hasCurrencies ? (["as is"] as const) : [])],
+    rows: sorted.map(({ job, currency, figures }): ResultCell[] => [
+      job ?? NO_JOB,
+      ...figures.map((figure) => (isProblem(figure) ? figure : amountFromTenThousandths(figure))),
+      ...(hasCurrencies ? [currency] : []),
+    ]),
+  };
+}
+
+/** Whether amounts must be kept apart: some table has currencies, or two tables have one each and not the same. */
+function areApart(tables: readonly (ReceiptRows | RentalRows)[]): boolean {
+  if (tables.some(({ hasCurrencies }) => hasCurrencies)) return true;
+  const used = tables.map(({ count, at }) => (count > 0 ? at(0).currency : null));
+  return new Set(used.filter((currency) => currency !== null)).size > 1;
+}
+
+function moneyOf(amount: FieldValue<number>): number | Problem {
+  return isProblem(amount) ? amount : tenThousandths(amount ?? 0);
+}
+
+function depositHeld({ deposit, piece }: RentalRow): number | Problem {
+  if (deposit === null) return 0;
+  const held = quantityHeld(piece, lastSerial);
+  if (held === 0) return 0;
+  return isProblem(held) ? held : moneyOf(deposit);
+}

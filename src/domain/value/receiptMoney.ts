@@ -1,0 +1,48 @@
+import { isProblem } from "../isProblem";
+import type { Problem } from "../problem";
+import type { ReceiptRow } from "./receiptRow";
+import { tenThousandths } from "./tenThousandths";
+
+/** What became of the money of one receipt, in ten-thousandths; a figure is a problem where a cell it needs cannot be read. */
+interface ReceiptMoney {
+  readonly spent: number | Problem;
+  readonly kept: number | Problem;
+  readonly refunded: number | Problem;
+  /** Spent less kept less refunded; below 0 where more came back than was paid. */
+  readonly toComeBack: number | Problem;
+}
+
+/**
+ * What a receipt was for, what of it is kept, what was refunded by a day, and what is still to come back.
+ *
+ * A refund dated after that day has not come back yet. A refund without an amount is all that is not kept; Kept "yes" is
+ * all that is not refunded.
+ */
+export function receiptMoney(receipt: ReceiptRow, asOf: number): ReceiptMoney {
+  const amount = receipt.amount;
+  const spent = isProblem(amount) ? amount : tenThousandths(amount ?? 0);
+  const keptAll = receipt.kept === true;
+  const keptAmount = isProblem(receipt.kept) ? receipt.kept : tenThousandths(Number(keptAll ? 0 : (receipt.kept ?? 0)));
+  const refunded = refundedBy(receipt, asOf, spent, keptAmount);
+  const kept = keptAll ? less(spent, refunded) : keptAmount;
+  return { spent, kept, refunded, toComeBack: less(less(spent, kept), refunded) };
+}
+
+function refundedBy(
+  { refunded, amountRefunded, kept }: ReceiptRow,
+  asOf: number,
+  spent: number | Problem,
+  keptAmount: number | Problem,
+): number | Problem {
+  if (isProblem(refunded)) return refunded;
+  if (typeof refunded === "number" && refunded > asOf) return 0;
+  if (isProblem(amountRefunded)) return amountRefunded;
+  if (amountRefunded !== null) return tenThousandths(amountRefunded);
+  const isRefunded = refunded !== null && refunded !== false;
+  return isRefunded && kept !== true ? less(spent, keptAmount) : 0;
+}
+
+function less(one: number | Problem, other: number | Problem): number | Problem {
+  if (isProblem(one)) return one;
+  return isProblem(other) ? other : one - other;
+}

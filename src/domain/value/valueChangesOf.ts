@@ -1,0 +1,81 @@
+import { isProblem } from "../isProblem";
+import type { PieceRow } from "../loans/pieceRow";
+import type { PieceRows } from "../loans/pieceRows";
+import { quantityHeld } from "../loans/quantityHeld";
+import type { ValueChanges } from "./valueChanges";
+import { valueHeld } from "./valueHeld";
+
+/**
+ * The changes in what is held, day by day, one entry for each currency in the order first seen; rows that are never held are in none.
+ *
+ * How many of a row are held changes at most twice, on its out day and its back day (or the day after, where the back
+ * day counts), so each is asked of quantityHeld once a span and every day of the span agrees with VALUEOUT.
+ */
+export function valueChangesOf(pieces: PieceRows, countBackDay: boolean): readonly ValueChanges[] {
+  const changesIn = currencyFinder();
+  for (let index = 0; index < pieces.count; index++) {
+    const piece = pieces.at(index);
+    const out = piece.out;
+    if (out === null) continue;
+    const back = piece.back;
+    // Where the out day cannot be read the piece may have been out on any day.
+    const start = typeof out === "number" ? out : 1;
+    const end = typeof back === "number" ? Math.max(start, countBackDay ? back + 1 : back) : Infinity;
+    if (end > start) addSpan(changesIn, piece, start, end, countBackDay);
+    if (end < Infinity) addSpan(changesIn, piece, end, Infinity, countBackDay);
+  }
+  return changesIn.all;
+}
+
+interface CurrencyFinder {
+  (currency: PieceRow["currency"]): ValueChanges;
+  readonly all: readonly ValueChanges[];
+}
+
+function currencyFinder(): CurrencyFinder {
+  const all: ValueChanges[] = [];
+  const byCurrency = new Map<string | null, ValueChanges>();
+  // Rows of one currency mostly stand together, so the last one is tried first.
+  let last: ValueChanges | null = null;
+  const find = (currency: PieceRow["currency"]): ValueChanges => {
+    if (last !== null && last.currency === currency) return last;
+    // What cannot be read is one group of its own; no currency is an empty text.
+    const key = isProblem(currency) ? null : (currency ?? "");
+    let found = byCurrency.get(key);
+    if (found === undefined) {
+      found = { currency, byDay: new Map(), doubts: [], firstValuedRow: null };
+      byCurrency.set(key, found);
+      all.push(found);
+    }
+    return (last = found);
+  };
+  return Object.assign(find, { all });
+}
+
+function addSpan(changesIn: CurrencyFinder, piece: PieceRow, from: number, until: number, countBackDay: boolean): void {
+  const quantity = quantityHeld(piece, from, countBackDay);
+  if (quantity === 0) return;
+  const changes = changesIn(piece.currency);
+  const row = piece.row;
+  if (isProblem(quantity)) {
+    changes.doubts.push({ row, from, until, ofPieces: true, problem: quantity });
+    return;
+  }
+  const value = valueHeld(piece, quantity);
+  if (value !== null) changes.firstValuedRow ??= row;
+  if (isProblem(value)) changes.doubts.push({ row, from, until, ofPieces: false, problem: value });
+  const amount = typeof value === "number" ? value : 0;
+  const unvalued = value === null ? quantity : 0;
+  addChange(changes, from, quantity, amount, unvalued);
+  if (until < Infinity) addChange(changes, until, -quantity, -amount, -unvalued);
+}
+
+function addChange({ byDay }: ValueChanges, day: number, pieces: number, value: number, unvalued: number): void {
+  const change = byDay.get(day);
+  if (change === undefined) byDay.set(day, { pieces, value, unvalued });
+  else {
+    change.pieces += pieces;
+    change.value += value;
+    change.unvalued += unvalued;
+  }
+}

@@ -1,0 +1,28 @@
+import { fail } from "../domain/fail";
+import type { Outcome } from "../domain/outcome";
+import { showGiven } from "../domain/showGiven";
+import { succeed } from "../domain/succeed";
+import { readFlag } from "./readFlag";
+import { readMoney } from "./readMoney";
+import { readScalar } from "./readScalar";
+
+/**
+ * What of a receipt is kept: an amount of 0 or more, or yes (all of it) or no, in the words readFlag knows.
+ *
+ * A number is always an amount, also 1; blank is null. Problems: argument-not-usable, error-in-cell.
+ */
+export function readKept(raw: unknown, argument: string): Outcome<number | boolean | null> {
+  const scalar = readScalar(raw, argument);
+  if (!scalar.ok) return scalar;
+  const value = scalar.value;
+  if (value === null || typeof value === "boolean") return succeed(value);
+  const money = readMoney(value, argument);
+  if (money.ok && (money.value === null || money.value.amount >= 0)) return succeed(money.value?.amount ?? null);
+  const flag = readFlag(value, argument);
+  if (flag.ok) return flag;
+  return fail("argument-not-usable", {
+    argument,
+    given: showGiven(value),
+    expected: "yes, no or an amount of 0 or more",
+  });
+}
