@@ -52,7 +52,11 @@ export async function startBench({ functionOf, metadata }: Pick<Functions, "func
   );
   const desk = openDesk({ grid, sentences, edited: unsaved.edited });
   const open = async (bytes: Uint8Array, fileName: string) => {
-    if (unsaved.any() && !confirm(`"${desk.fileName()}" has changes that are not saved. Open another one all the same?`)) return;
+    if (
+      unsaved.any() &&
+      !confirm(`"${desk.fileName()}" has changes that are not saved. Open another one all the same?`)
+    )
+      return;
     if (await desk.open(bytes, fileName)) unsaved.settled();
   };
   chooseFile(async (file) => open(new Uint8Array(await file.arrayBuffer()), file.name));

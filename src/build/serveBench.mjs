@@ -58,7 +58,9 @@ export function serveBench({ folder, port }) {
     if (request.headers["if-none-match"] === headers.ETag) return response.writeHead(304, headers).end();
     response.writeHead(200, headers);
     if (request.method === "HEAD") return response.end();
-    createReadStream(path).on("error", () => response.destroy()).pipe(response);
+    createReadStream(path)
+      .on("error", () => response.destroy())
+      .pipe(response);
   });
   return listen(server, port);
 }

@@ -17,11 +17,16 @@ afterAll(() => bench.close());
 jest.setTimeout(90_000);
 
 async function choose(name: string, bytes: Uint8Array): Promise<void> {
-  await bench.page.locator("#file").setInputFiles({ name, mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
+  await bench.page
+    .locator("#file")
+    .setInputFiles({ name, mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
 }
 
 async function saved(): Promise<Record<string, Uint8Array>> {
-  const [file] = await Promise.all([bench.page.waitForEvent("download"), bench.page.getByRole("button", { name: "Save" }).click()]);
+  const [file] = await Promise.all([
+    bench.page.waitForEvent("download"),
+    bench.page.getByRole("button", { name: "Save" }).click(),
+  ]);
   return unzipSync(new Uint8Array(readFileSync(await file.path())));
 }
 
@@ -46,7 +51,9 @@ test("what is typed is in the saved file, in the file's own form, with what a fo
   const parts = await saved();
   const sheet = strFromU8(parts["xl/worksheets/sheet9.xml"] ?? new Uint8Array());
   expect(sheet).toContain("camel coat, see slip");
-  expect(sheet).toMatch(/<c r="A22"[^>]* cm="1"><f t="array" ref="A22:[A-Z]+\d+">_xldudf_TACK_LENDERTOTALS\(Loans\[#All\],AsOf\)<\/f>/);
+  expect(sheet).toMatch(
+    /<c r="A22"[^>]* cm="1"><f t="array" ref="A22:[A-Z]+\d+">_xldudf_TACK_LENDERTOTALS\(Loans\[#All\],AsOf\)<\/f>/,
+  );
   expect(await page.locator("#unsaved").isVisible()).toBe(false);
 });
 
@@ -72,7 +79,9 @@ test("rows put in by the grid's own menu are in the saved file, with the table a
   expect(book).toMatch(/name="AsOf"[^>]*>Job!\$B\$5</);
   const sheet = strFromU8(parts["xl/worksheets/sheet1.xml"] ?? new Uint8Array());
   expect(sheet).toMatch(/<c r="B5"[^>]*><v>46119<\/v>/);
-  const closed = Object.keys(parts).map((path) => strFromU8(parts[path] ?? new Uint8Array())).find((xml) => xml.includes('displayName="ClosedDays"'));
+  const closed = Object.keys(parts)
+    .map((path) => strFromU8(parts[path] ?? new Uint8Array()))
+    .find((xml) => xml.includes('displayName="ClosedDays"'));
   expect(closed).toMatch(/<table [^>]*ref="D5:E8"/);
 });
 

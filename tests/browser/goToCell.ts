@@ -14,7 +14,11 @@ export async function goToCell(page: Page, sheet: string, cell: string): Promise
 }
 
 async function until(page: Page, start: string): Promise<void> {
-  await page.waitForFunction((words) => document.getElementById("cell-live")?.textContent?.startsWith(words) === true, start, {
-    timeout: 10_000,
-  });
+  await page.waitForFunction(
+    (words) => document.getElementById("cell-live")?.textContent?.startsWith(words) === true,
+    start,
+    {
+      timeout: 10_000,
+    },
+  );
 }

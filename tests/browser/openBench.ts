@@ -23,7 +23,13 @@ interface Options {
 }
 
 /** The bench, built where it is out of date, served on a free port and open in a browser, ready to be typed into. */
-export async function openBench({ entry, folder = benchFolder, width = 1400, height = 850, dark = false }: Options = {}): Promise<OpenBench> {
+export async function openBench({
+  entry,
+  folder = benchFolder,
+  width = 1400,
+  height = 850,
+  dark = false,
+}: Options = {}): Promise<OpenBench> {
   await buildBench({ entry, folder });
   const { server, port }: { server: Server; port: number } = await serveBench({ folder, port: 0 });
   const browser: Browser = await launchBrowser();

@@ -9,7 +9,14 @@ beforeAll(async () => {
 }, 120_000);
 afterAll(() => bench.close());
 
-test.each(sheetPortContract.map(({ title }, index) => [title, index] as const))("the bench %s", async (_, index) => {
-  const said = await bench.page.evaluate((n) => (globalThis as unknown as { runCase(n: number): Promise<string | null> }).runCase(n), index);
-  expect(said).toBeNull();
-}, 30_000);
+test.each(sheetPortContract.map(({ title }, index) => [title, index] as const))(
+  "the bench %s",
+  async (_, index) => {
+    const said = await bench.page.evaluate(
+      (n) => (globalThis as unknown as { runCase(n: number): Promise<string | null> }).runCase(n),
+      index,
+    );
+    expect(said).toBeNull();
+  },
+  30_000,
+);

@@ -24,8 +24,7 @@ function addInCallFollows(tokens: readonly { text: string }[], index: number): b
 
 function engineName(name: string): string {
   const bare = name.replace(FILE_PREFIX, "");
-  return bare.replace(ADD_IN_CALL, (_, namespace: string, id: string) => `${namespace}.${id.replace(/_/g, ".")}`).replace(
-    /^TACK\..*$/i,
-    (call) => call.toUpperCase(),
-  );
+  return bare
+    .replace(ADD_IN_CALL, (_, namespace: string, id: string) => `${namespace}.${id.replace(/_/g, ".")}`)
+    .replace(/^TACK\..*$/i, (call) => call.toUpperCase());
 }

@@ -29,7 +29,8 @@ export async function openWorkbookFile(
     const workbook = new Workbook();
     await workbook.xlsx.load(readableParts(parts));
     const book = readBook(parts);
-    if (book.sheets.every(({ path }) => path === null)) return fail("file-not-opened", { file: fileName, why: "it has no sheet with cells" });
+    if (book.sheets.every(({ path }) => path === null))
+      return fail("file-not-opened", { file: fileName, why: "it has no sheet with cells" });
     return succeed({ fileName, parts, book, data: workbookData(workbook, book, fileName, unitId) });
   } catch {
     const why = "it is damaged; open it in Excel, let it be repaired, and save it again";
@@ -39,6 +40,8 @@ export async function openWorkbookFile(
 
 /** Only what the reader needs, packed anew: pictures and the like stay untouched in the parts, and sizes are known. */
 function readableParts(parts: WorkbookParts): Uint8Array {
-  const needed = Object.entries(parts).filter(([path]) => !/^(?:xl\/(?:media|drawings|charts|embeddings)|customXml)\//.test(path));
+  const needed = Object.entries(parts).filter(
+    ([path]) => !/^(?:xl\/(?:media|drawings|charts|embeddings)|customXml)\//.test(path),
+  );
   return zipSync(Object.fromEntries(needed), { level: 0 });
 }

@@ -59,7 +59,9 @@ export function sheetData(
     rowData,
     columnData: columns(worksheet),
     freeze: frozen(worksheet),
-    mergeData: (worksheet.model.merges ?? []).map(areaOfReference).filter((area): area is Area & IRange => area !== null),
+    mergeData: (worksheet.model.merges ?? [])
+      .map(areaOfReference)
+      .filter((area): area is Area & IRange => area !== null),
     showGridlines: firstView(worksheet)?.showGridLines === false ? BooleanNumber.FALSE : BooleanNumber.TRUE,
   };
 }

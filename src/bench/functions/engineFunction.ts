@@ -1,4 +1,10 @@
-import { ArrayValueObject, BaseFunction, ErrorType, ErrorValueObject, type BaseValueObject } from "@univerjs/engine-formula";
+import {
+  ArrayValueObject,
+  BaseFunction,
+  ErrorType,
+  ErrorValueObject,
+  type BaseValueObject,
+} from "@univerjs/engine-formula";
 import type { ErrorSentences, FormulaPlace } from "./createErrorSentences";
 import { engineValue } from "./engineValue";
 import type { FunctionMetadata, ParameterMetadata } from "./FunctionMetadata";
@@ -78,7 +84,8 @@ function matrix(held: BaseValueObject, blank: BlankHabit): unknown {
   const rows: unknown[][] = [];
   for (let row = 0; row < cells.getRowCount(); row++) {
     const line: unknown[] = [];
-    for (let column = 0; column < cells.getColumnCount(); column++) line.push(hostArgument(cells.get(row, column), blank));
+    for (let column = 0; column < cells.getColumnCount(); column++)
+      line.push(hostArgument(cells.get(row, column), blank));
     rows.push(line);
   }
   return rows;

@@ -18,4 +18,3 @@ export function functionDescriptions(functions: readonly FunctionMetadata[], nam
     })),
   }));
 }
-

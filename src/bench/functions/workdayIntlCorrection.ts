@@ -5,11 +5,20 @@ import { workdayOffset } from "../../domain/dates/workdayOffset";
 import { plainValue } from "./plainValue";
 
 /** WORKDAY.INTL as its documentation says; the engine's own gives 6 when the start is a reference. */
-export function workdayIntlCorrection(start: unknown, days: unknown, weekend?: unknown, holidays?: unknown[][]): number {
+export function workdayIntlCorrection(
+  start: unknown,
+  days: unknown,
+  weekend?: unknown,
+  holidays?: unknown[][],
+): number {
   const rest = plainValue(weekend) ?? 1;
-  const closedWeekdays = typeof rest === "string" ? closedWeekdaysFromPattern(rest) : closedWeekdaysFromCode(Number(rest));
+  const closedWeekdays =
+    typeof rest === "string" ? closedWeekdaysFromPattern(rest) : closedWeekdaysFromCode(Number(rest));
   if (closedWeekdays === null) throw new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidNumber);
-  const closed = (holidays ?? []).flat().map(plainValue).filter((day) => typeof day === "number");
+  const closed = (holidays ?? [])
+    .flat()
+    .map(plainValue)
+    .filter((day) => typeof day === "number");
   const calendar = calendarOf(closedWeekdays, closed.map(Math.floor));
   const day = workdayOffset(Math.floor(Number(plainValue(start))), Math.trunc(Number(plainValue(days))), calendar);
   if (day === null) throw new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue);

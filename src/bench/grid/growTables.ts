@@ -43,7 +43,8 @@ function growAt(open: OpenGrid, area: IRange): void {
   if (last > endRow) grow(open, table, last);
 
   function holdsAnything(row: number): boolean {
-    for (let column = startColumn; column <= endColumn; column++) if (!isBlank(sheet?.getCellRaw(row, column))) return true;
+    for (let column = startColumn; column <= endColumn; column++)
+      if (!isBlank(sheet?.getCellRaw(row, column))) return true;
     return false;
   }
 }
@@ -64,7 +65,8 @@ function grow(open: OpenGrid, { id, subUnitId: sheetId, range }: GridTable, last
       const held = sheet?.getCellRaw(row, column);
       const cell: ICellData = {};
       if (above?.s && !held?.s) cell.s = above.s;
-      if (formula && isBlank(held)) cell.f = open.grid.api.getFormula().moveFormulaRefOffset(formula, 0, row - range.endRow);
+      if (formula && isBlank(held))
+        cell.f = open.grid.api.getFormula().moveFormulaRefOffset(formula, 0, row - range.endRow);
       if (Object.keys(cell).length > 0) (value[row] ??= {})[column] = cell;
     }
   }

@@ -52,8 +52,7 @@ export function createBenchPort({ open, fileName, dateSystem, readKept, writeKep
         return succeed({ sheetId, row: cell?.getRow() ?? 0, column: cell?.getColumn() ?? 0 });
       }),
     write: (label, edits) => answer("write to the sheet", () => writeStep(open, label, edits)),
-    restore: ({ label, prior }) =>
-      answer("write to the sheet", () => writeStep(open, `Restore: ${label}`, prior)),
+    restore: ({ label, prior }) => answer("write to the sheet", () => writeStep(open, `Restore: ${label}`, prior)),
     readKept: (key) => answer("read what was kept", () => succeed(readKept(key))),
     writeKept: (key, text) =>
       answer("keep it in the workbook", () => {

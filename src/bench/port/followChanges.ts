@@ -16,7 +16,8 @@ const SHEET_MUTATIONS: ReadonlySet<string> = new Set([
 ]);
 
 /** What moves cells about, or turns cells into a table. */
-const PLACE_MUTATIONS = /^sheet\.mutation\.(?:insert-|remove-(?:row|col)|move-|reorder-|(?:add|delete|set-sheet)-?table)/;
+const PLACE_MUTATIONS =
+  /^sheet\.mutation\.(?:insert-|remove-(?:row|col)|move-|reorder-|(?:add|delete|set-sheet)-?table)/;
 
 /** Calls back with what changed in this workbook, edits and recalculations alike, gathered. */
 export function followChanges(open: OpenGrid, listener: (changes: readonly SheetChange[]) => void): () => void {
@@ -49,5 +50,10 @@ export function followChanges(open: OpenGrid, listener: (changes: readonly Sheet
 }
 
 function areaOf({ startRow, startColumn, endRow, endColumn }: IRange): SheetChange["area"] {
-  return { row: startRow, column: startColumn, rowCount: endRow - startRow + 1, columnCount: endColumn - startColumn + 1 };
+  return {
+    row: startRow,
+    column: startColumn,
+    rowCount: endRow - startRow + 1,
+    columnCount: endColumn - startColumn + 1,
+  };
 }

@@ -13,5 +13,7 @@ export function heldCell(cell: Nullable<ICellData>): Cell {
   if (typeof value === "number") return cell.t === CellValueType.BOOLEAN ? value === 1 : value;
   if (ERRORS.has(value)) return { error: value };
   if (cell.t === CellValueType.BOOLEAN) return value === "1" || value.toUpperCase() === "TRUE";
-  return cell.t === CellValueType.NUMBER && value.trim() !== "" && Number.isFinite(Number(value)) ? Number(value) : value;
+  return cell.t === CellValueType.NUMBER && value.trim() !== "" && Number.isFinite(Number(value))
+    ? Number(value)
+    : value;
 }

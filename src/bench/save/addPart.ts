@@ -26,7 +26,9 @@ export function addPart(parts: WorkbookParts, { path, content, contentType, rela
     ...parts,
     [path]: content,
     [TYPES]: strToU8(isTyped ? types : types.replace(/<\/Types>/, `${override}</Types>`)),
-    [RELATIONSHIPS]: strToU8(isRelated ? relationships : relationships.replace(/<\/Relationships>/, `${entry}</Relationships>`)),
+    [RELATIONSHIPS]: strToU8(
+      isRelated ? relationships : relationships.replace(/<\/Relationships>/, `${entry}</Relationships>`),
+    ),
   };
 }
 

@@ -46,7 +46,8 @@ export function addSheetPart(
     contentType: "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml",
     relationship: "http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet",
   });
-  const relationships = strFromU8(added["xl/_rels/workbook.xml.rels"] ?? new Uint8Array()).match(/<Relationship\b[^>]*>/g) ?? [];
+  const relationships =
+    strFromU8(added["xl/_rels/workbook.xml.rels"] ?? new Uint8Array()).match(/<Relationship\b[^>]*>/g) ?? [];
   const entry = relationships.find((tag) => xmlAttribute(tag, "Target") === `worksheets/sheet${number}.xml`);
   return { parts: added, relationship: xmlAttribute(entry ?? "", "Id") ?? "" };
 }

@@ -42,7 +42,9 @@ export function bookPatch(xml: string, sheets: readonly ListedSheet[], activeShe
       .replace(/<((?:\w+:)?definedNames)\b[^>]*>\s*<\/\1>/, "")
       .replace(/<(?:\w+:)?workbookView\b[^>]*>/, (tag) => {
         const moved = setXmlAttribute(tag, "activeTab", String(activeSheet));
-        return Number(xmlAttribute(tag, "firstSheet") ?? 0) >= sheets.length ? setXmlAttribute(moved, "firstSheet", null) : moved;
+        return Number(xmlAttribute(tag, "firstSheet") ?? 0) >= sheets.length
+          ? setXmlAttribute(moved, "firstSheet", null)
+          : moved;
       }),
   );
 }

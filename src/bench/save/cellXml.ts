@@ -7,7 +7,11 @@ import type { WantedCell } from "./wantedCell";
  * A cell as the file keeps it (ISO/IEC 29500-1 18.3.1.4). Text stands in the cell itself, so that the table of shared
  * texts stays as it is; a formula that spills carries cm="1", without which Excel would show one cell of it with @.
  */
-export function cellXml({ row, column, value, formula, spill }: WantedCell, prefix: string, format: string | undefined): string {
+export function cellXml(
+  { row, column, value, formula, spill }: WantedCell,
+  prefix: string,
+  format: string | undefined,
+): string {
   const attributes = ` r="${cellName(row, column)}"${format === undefined ? "" : ` s="${format}"`}`;
   const name = `${prefix}c`;
   if (formula === null) {

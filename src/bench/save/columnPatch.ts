@@ -13,7 +13,9 @@ const PIXELS_A_CHARACTER = 7;
 export function columnPatch(before: string, columns: ReadonlyMap<number, ColumnState>, prefix: string): string {
   const held = before.match(/<(?:\w+:)?col\s[^>]*>/g) ?? [];
   const formatOf = (column: number) => {
-    const tag = held.find((entry) => column + 1 >= Number(xmlAttribute(entry, "min")) && column + 1 <= Number(xmlAttribute(entry, "max")));
+    const tag = held.find(
+      (entry) => column + 1 >= Number(xmlAttribute(entry, "min")) && column + 1 <= Number(xmlAttribute(entry, "max")),
+    );
     return tag === undefined ? undefined : xmlAttribute(tag, "style");
   };
   const entries = [...columns]

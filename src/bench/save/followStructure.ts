@@ -29,14 +29,17 @@ export interface Structure {
  */
 export function followStructure({ grid, unitId }: OpenGrid, moved: () => void): Structure {
   const edits: StructureEdit[] = [];
-  const heard = grid.univer.__getInjector().get(ICommandService).onCommandExecuted(({ id, params }) => {
-    const edit = EDITS[id];
-    const given = params as Partial<IInsertRowMutationParams> | undefined;
-    if (edit === undefined || given?.unitId !== unitId || given.range === undefined) return;
-    const { startRow, endRow, startColumn, endColumn } = given.range;
-    const [from, to] = edit.axis === "row" ? [startRow, endRow] : [startColumn, endColumn];
-    edits.push({ ...edit, sheetId: given.subUnitId ?? "", from, count: to - from + 1 });
-    moved();
-  });
+  const heard = grid.univer
+    .__getInjector()
+    .get(ICommandService)
+    .onCommandExecuted(({ id, params }) => {
+      const edit = EDITS[id];
+      const given = params as Partial<IInsertRowMutationParams> | undefined;
+      if (edit === undefined || given?.unitId !== unitId || given.range === undefined) return;
+      const { startRow, endRow, startColumn, endColumn } = given.range;
+      const [from, to] = edit.axis === "row" ? [startRow, endRow] : [startColumn, endColumn];
+      edits.push({ ...edit, sheetId: given.subUnitId ?? "", from, count: to - from + 1 });
+      moved();
+    });
   return { edits, stop: () => heard.dispose() };
 }

@@ -3,6 +3,8 @@
  * by which a whole column stands for its cell in the same row. Marking one too many changes nothing.
  */
 export function isArrayFormula(formula: string): boolean {
-  const withoutRows = formula.replace(/"(?:[^"]|"")*"/g, "").replace(/\[\[#This Row\],\[[^\]]*\](?::\[[^\]]*\])?\]/gi, "");
+  const withoutRows = formula
+    .replace(/"(?:[^"]|"")*"/g, "")
+    .replace(/\[\[#This Row\],\[[^\]]*\](?::\[[^\]]*\])?\]/gi, "");
   return /[:[{]/.test(withoutRows);
 }

@@ -29,7 +29,11 @@ export function lookOfStyle(style: Nullable<IStyleData>): Look {
 function sixDigits(colour: Nullable<string>): string | null {
   if (!colour) return null;
   const parts = /^rgba?\((\d+),\s*(\d+),\s*(\d+)/.exec(colour);
-  if (parts !== null) return `#${parts.slice(1, 4).map((part) => Number(part).toString(16).padStart(2, "0")).join("")}`.toUpperCase();
+  if (parts !== null)
+    return `#${parts
+      .slice(1, 4)
+      .map((part) => Number(part).toString(16).padStart(2, "0"))
+      .join("")}`.toUpperCase();
   const digits = colour.replace("#", "");
   const long = digits.length === 3 ? [...digits].map((digit) => digit + digit).join("") : digits;
   return /^[0-9a-f]{6}$/i.test(long) ? `#${long.toUpperCase()}` : null;

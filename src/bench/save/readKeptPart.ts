@@ -9,5 +9,7 @@ export function readKeptPart(parts: WorkbookParts): Map<string, string> {
   const path = keptPartPath(parts);
   const xml = path === undefined ? "" : strFromU8(parts[path] ?? new Uint8Array());
   const entries = [...xml.matchAll(/<text\b([^>]*)>([^<]*)<\/text>/g)];
-  return new Map(entries.map(([, attributes = "", text = ""]) => [xmlAttribute(attributes, "key") ?? "", xmlText(text)]));
+  return new Map(
+    entries.map(([, attributes = "", text = ""]) => [xmlAttribute(attributes, "key") ?? "", xmlText(text)]),
+  );
 }

@@ -12,6 +12,9 @@ export function removePart(parts: WorkbookParts, path: string): WorkbookParts {
   };
   const escaped = (text: string) => text.replace(/[.[\]()/+*?^$\\]/g, "\\$&");
   without("[Content_Types].xml", new RegExp(`<Override\\b[^>]*PartName="/${escaped(path)}"[^>]*/>`, "g"));
-  without("xl/_rels/workbook.xml.rels", new RegExp(`<Relationship\\b[^>]*Target="(?:/${escaped(path)}|${escaped(path.replace(/^xl\//, ""))})"[^>]*/>`, "g"));
+  without(
+    "xl/_rels/workbook.xml.rels",
+    new RegExp(`<Relationship\\b[^>]*Target="(?:/${escaped(path)}|${escaped(path.replace(/^xl\//, ""))})"[^>]*/>`, "g"),
+  );
   return rest;
 }

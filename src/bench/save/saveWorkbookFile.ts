@@ -46,7 +46,8 @@ export function saveWorkbookFile(file: OpenedFile, now: SavingBook): Uint8Array 
     listed.push({ relationship: book.relationship, name: sheet.name, hidden: sheet.hidden });
   }
   for (const book of file.book.sheets) {
-    if (book.path === null) listed.push({ relationship: book.relationship, name: book.name, hidden: book.state !== "visible" });
+    if (book.path === null)
+      listed.push({ relationship: book.relationship, name: book.name, hidden: book.state !== "visible" });
     else if (!kept.has(book.relationship)) parts = removePart(parts, book.path);
   }
   write(STYLES, styles.xml());
@@ -56,15 +57,21 @@ export function saveWorkbookFile(file: OpenedFile, now: SavingBook): Uint8Array 
   parts = { ...parts, [BOOK]: strToU8(bookPatch(strFromU8(parts[BOOK] ?? new Uint8Array()), listed, now.activeSheet)) };
   // The order of calculation names cells that may hold no formula any more; Excel makes it anew.
   parts = removePart(parts, "xl/calcChain.xml");
-  const spills = Object.keys(parts).some((path) => path.startsWith("xl/worksheets/") && strFromU8(parts[path] ?? new Uint8Array()).includes(' cm="1"'));
+  const spills = Object.keys(parts).some(
+    (path) => path.startsWith("xl/worksheets/") && strFromU8(parts[path] ?? new Uint8Array()).includes(' cm="1"'),
+  );
   return zipped(spills ? dynamicArrayParts(parts) : parts);
 }
 
 function isChanged(parts: WorkbookParts, file: OpenedFile, listed: readonly ListedSheet[]): boolean {
   const paths = Object.keys(parts);
-  if (paths.length !== Object.keys(file.parts).length || paths.some((path) => parts[path] !== file.parts[path])) return true;
+  if (paths.length !== Object.keys(file.parts).length || paths.some((path) => parts[path] !== file.parts[path]))
+    return true;
   const before = file.book.sheets.map(({ relationship, name, state }) => [relationship, name, state !== "visible"]);
-  return JSON.stringify(before) !== JSON.stringify(listed.map(({ relationship, name, hidden }) => [relationship, name, hidden]));
+  return (
+    JSON.stringify(before) !==
+    JSON.stringify(listed.map(({ relationship, name, hidden }) => [relationship, name, hidden]))
+  );
 }
 
 function patchTables(parts: WorkbookParts, now: SavingBook): WorkbookParts {

@@ -52,7 +52,9 @@ export function savedSheetXml(
   const rows = changedRows(data, now, edits);
   const columns = columnStates({ columnData: data.columnData ?? {} });
   const columnsChanged = edits.every(({ axis }) => axis === "row") && text(columns) !== text(now.columns);
-  const merges = (sheet.after.match(/<(?:\w+:)?mergeCell\s[^>]*>/g) ?? []).map((tag) => /\sref="([^"]*)"/.exec(tag)?.[1] ?? "");
+  const merges = (sheet.after.match(/<(?:\w+:)?mergeCell\s[^>]*>/g) ?? []).map(
+    (tag) => /\sref="([^"]*)"/.exec(tag)?.[1] ?? "",
+  );
   const mergesChanged = [...merges].sort().join() !== [...now.merges].sort().join();
   if (edits.length === 0 && sharedAlone && rows.size === 0 && !columnsChanged && !mergesChanged) {
     if (!wanted.some(({ row, column }) => differs(opened, now, row, column))) return xml;
@@ -92,7 +94,11 @@ function formatAt({ rows }: SheetXml, row: number, column: number): number {
 const POINTS_A_PIXEL = 72 / 96;
 
 /** Rows that became higher or lower by hand, were hidden or shown. */
-function changedRows(data: Partial<IWorksheetData>, now: SavingSheet, edits: readonly StructureEdit[]): Map<number, RowState> {
+function changedRows(
+  data: Partial<IWorksheetData>,
+  now: SavingSheet,
+  edits: readonly StructureEdit[],
+): Map<number, RowState> {
   const before = new Map<number, { h?: number; hd?: BooleanNumber }>();
   for (const [row, held] of Object.entries(data.rowData ?? {})) {
     const moved = edits

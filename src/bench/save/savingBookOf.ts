@@ -16,7 +16,10 @@ export function savingBookOf(
   const active = open.facade.getActiveSheet().getSheetId();
   return {
     sheets: sheets.map((sheet) => savingSheet(open, sheet)),
-    activeSheet: Math.max(0, sheets.findIndex((sheet) => sheet.getSheetId() === active)),
+    activeSheet: Math.max(
+      0,
+      sheets.findIndex((sheet) => sheet.getSheetId() === active),
+    ),
     structure,
     kept,
   };

@@ -34,7 +34,9 @@ export function sheetState(open: OpenGrid, sheet: Worksheet): SheetState {
     const isFormula = typeof cell?.f === "string" || typeof cell?.si === "string";
     const formula = isFormula ? open.formulas.getFormulaStringByCell(row, column, sheetId, open.unitId) || null : null;
     const range = ranges?.[row]?.[column];
-    const spill = range ? `${cellName(range.startRow, range.startColumn)}:${cellName(range.endRow, range.endColumn)}` : null;
+    const spill = range
+      ? `${cellName(range.startRow, range.startColumn)}:${cellName(range.endRow, range.endColumn)}`
+      : null;
     const look = lookOfStyle(cell?.s ? styles.getStyleByCell(cell) : null);
     put(row, column, { value: heldCell(cell), formula, spill, spilled: false, look });
   });
@@ -43,7 +45,8 @@ export function sheetState(open: OpenGrid, sheet: Worksheet): SheetState {
     const held = state.get(row)?.get(column);
     if (held?.formula) return;
     const own = held?.look ?? lookOfStyle(null);
-    const pattern = own.pattern === "General" && typeof cell?.s === "object" ? (cell.s?.n?.pattern ?? "General") : own.pattern;
+    const pattern =
+      own.pattern === "General" && typeof cell?.s === "object" ? (cell.s?.n?.pattern ?? "General") : own.pattern;
     put(row, column, { value: heldCell(cell), formula: null, spill: null, spilled: true, look: { ...own, pattern } });
   });
   return state;

@@ -14,7 +14,8 @@ import type { StructureEdit } from "./structureEdit";
  * lists, formats and links all move. Formulas in cells are left: the grid has moved them, and they are written anew.
  */
 export function shiftSheetXml(sheet: SheetXml, edit: StructureEdit, sheetName: string): SheetXml {
-  const outside = (xml: string) => shiftReferences(edit.axis === "column" ? shiftColumns(xml, edit) : xml, edit, sheetName);
+  const outside = (xml: string) =>
+    shiftReferences(edit.axis === "column" ? shiftColumns(xml, edit) : xml, edit, sheetName);
   return {
     ...sheet,
     before: outside(sheet.before),
@@ -65,12 +66,18 @@ function shiftReferences(xml: string, edit: StructureEdit, sheetName: string): s
       .filter((reference) => reference !== null)
       .join(" ");
   return xml
-    .replace(/<(?:\w+:)?(mergeCell|hyperlink|conditionalFormatting|dataValidation|ignoredError|protectedRange)\s[^>]*>/g, (tag, kind) => {
-      const shifted = tag.replace(/\s(ref|sqref)="([^"]*)"/, (_, name: string, held: string) => ` ${name}="${moved(held)}"`);
-      // Nothing is left of it; a container cannot be taken out without its end tag, so it keeps the first cell.
-      if (!/\s(?:ref|sqref)=""/.test(shifted)) return shifted;
-      return kind === "mergeCell" || kind === "hyperlink" ? "" : shifted.replace(/\s(ref|sqref)=""/, ' $1="A1"');
-    })
+    .replace(
+      /<(?:\w+:)?(mergeCell|hyperlink|conditionalFormatting|dataValidation|ignoredError|protectedRange)\s[^>]*>/g,
+      (tag, kind) => {
+        const shifted = tag.replace(
+          /\s(ref|sqref)="([^"]*)"/,
+          (_, name: string, held: string) => ` ${name}="${moved(held)}"`,
+        );
+        // Nothing is left of it; a container cannot be taken out without its end tag, so it keeps the first cell.
+        if (!/\s(?:ref|sqref)=""/.test(shifted)) return shifted;
+        return kind === "mergeCell" || kind === "hyperlink" ? "" : shifted.replace(/\s(ref|sqref)=""/, ' $1="A1"');
+      },
+    )
     .replace(/(<(?:\w+:)?(?:autoFilter|dimension)\s[^>]*?\sref=")([^"]*)"/g, (_, start: string, held: string) => {
       return `${start}${moved(held) || "A1"}"`;
     })

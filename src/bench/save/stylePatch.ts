@@ -65,7 +65,10 @@ export function stylePatch(original: string): StylePatch {
       const held = /<alignment\b[^>]*>/.exec(format)?.[0] ?? "<alignment/>";
       const wrapped = setXmlAttribute(held, "wrapText", now.wrap ? "1" : null);
       const alignment = setXmlAttribute(wrapped, "horizontal", now.across);
-      const inner = format.replace(/^<[^>]*>/, "").replace(/<\/xf>$/, "").replace(/<alignment\b[^>]*>/, "");
+      const inner = format
+        .replace(/^<[^>]*>/, "")
+        .replace(/<\/xf>$/, "")
+        .replace(/<alignment\b[^>]*>/, "");
       const tag = setXmlAttribute(/^<[^>]*>/.exec(format)?.[0] ?? "<xf>", "applyAlignment", "1").replace(/\/?>$/, ">");
       format = `${tag}${alignment}${inner}</xf>`;
     }

@@ -9,7 +9,8 @@ import { setXmlAttribute } from "./setXmlAttribute";
 export function tablePatch(xml: string, reference: string, headings: readonly string[]): string {
   const columns = xml.match(/<tableColumn\b[^>]*?(?:\/>|>[\s\S]*?<\/tableColumn>)/g) ?? [];
   const nameOf = (column: string) => fileName(xmlAttribute(/^<[^>]*>/.exec(column)?.[0] ?? "", "name") ?? "");
-  const same = columns.length === headings.length && columns.every((column, index) => nameOf(column) === headings[index]);
+  const same =
+    columns.length === headings.length && columns.every((column, index) => nameOf(column) === headings[index]);
   const renamed = columns.length === headings.length ? columns : null;
   let nextId = Math.max(0, ...columns.map((column) => Number(xmlAttribute(column, "id") ?? 0)));
   const kept = headings.map((heading, index) => {

@@ -6,7 +6,7 @@ import { tokenizeFormula } from "../../../src/sheet/tokenizeFormula";
 /** The file's form beside the typed one. The prefixes are Excel's own, as its documentation of the _xlfn. prefix shows them. */
 const PAIRS: readonly (readonly [string, string])[] = [
   ["_xldudf_TACK_DUE(A2,B2)", "=TACK.DUE(A2,B2)"],
-  ["IFERROR(_xldudf_TACK_DUE(A2,B2),\"\")", '=IFERROR(TACK.DUE(A2,B2),"")'],
+  ['IFERROR(_xldudf_TACK_DUE(A2,B2),"")', '=IFERROR(TACK.DUE(A2,B2),"")'],
   ["_xlfn._xlws.FILTER(Loans[],Loans[Lender]=B9)", "=FILTER(Loans[],Loans[Lender]=B9)"],
   ["_xldudf_TACK_LENDERTOTALS(Loans[#All],AsOf)", "=TACK.LENDERTOTALS(Loans[#All],AsOf)"],
   ["_xlfn.LET(_xlpm.late,D2>0,IF(_xlpm.late,1,0))", "=LET(late,D2>0,IF(late,1,0))"],
@@ -33,7 +33,15 @@ test("an add-in's call in small letters is still ours", () => {
 });
 
 test("cutting a formula up loses nothing, whatever it is", () => {
-  fc.assert(fc.property(fc.string(), (text) => tokenizeFormula(text).map((token) => token.text).join("") === text));
+  fc.assert(
+    fc.property(
+      fc.string(),
+      (text) =>
+        tokenizeFormula(text)
+          .map((token) => token.text)
+          .join("") === text,
+    ),
+  );
 });
 
 test("quotes, brackets inside brackets and an apostrophe before a bracket stay in one piece", () => {

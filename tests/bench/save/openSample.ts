@@ -18,12 +18,17 @@ export async function openBytes(bytes: Uint8Array): Promise<OpenedFile> {
 export const openSample = (): Promise<OpenedFile> => openBytes(new Uint8Array(readFileSync(samplePath)));
 
 interface TableResource {
-  readonly tables: readonly { readonly name: string; readonly range: NonNullable<ReturnType<typeof areaOfReference>> }[];
+  readonly tables: readonly {
+    readonly name: string;
+    readonly range: NonNullable<ReturnType<typeof areaOfReference>>;
+  }[];
 }
 
 /** A grid in which nobody touched anything, without a grid. */
 export function untouched(file: OpenedFile): SavingBook {
-  const tables = JSON.parse(file.data.resources?.find(({ name }) => name === "SHEET_TABLE_PLUGIN")?.data ?? "{}") as Record<string, TableResource>;
+  const tables = JSON.parse(
+    file.data.resources?.find(({ name }) => name === "SHEET_TABLE_PLUGIN")?.data ?? "{}",
+  ) as Record<string, TableResource>;
   const sheets = file.book.sheets.map(({ sheetId, name, state }): SavingSheet => {
     const data = file.data.sheets[sheetId] ?? {};
     const cells = openedState(data, file.data.styles);
@@ -47,13 +52,22 @@ export function untouched(file: OpenedFile): SavingBook {
   return { sheets, activeSheet: 0, structure: [], kept: new Map() };
 }
 
-function reference({ startRow, startColumn, endRow, endColumn }: NonNullable<ReturnType<typeof areaOfReference>>): string {
+function reference({
+  startRow,
+  startColumn,
+  endRow,
+  endColumn,
+}: NonNullable<ReturnType<typeof areaOfReference>>): string {
   const letter = (column: number) => String.fromCharCode(65 + column);
   return `${letter(startColumn)}${startRow + 1}:${letter(endColumn)}${endRow + 1}`;
 }
 
 /** The book with some cells of one sheet holding something else. */
-export function withCells(book: SavingBook, sheetName: string, cells: Readonly<Record<string, Partial<CellState>>>): SavingBook {
+export function withCells(
+  book: SavingBook,
+  sheetName: string,
+  cells: Readonly<Record<string, Partial<CellState>>>,
+): SavingBook {
   const sheets = book.sheets.map((sheet) => {
     if (sheet.name !== sheetName) return sheet;
     const state = new Map([...sheet.state].map(([row, line]) => [row, new Map(line)]));
@@ -61,7 +75,13 @@ export function withCells(book: SavingBook, sheetName: string, cells: Readonly<R
       const area = areaOfReference(name);
       if (area === null) throw new Error(name);
       const line = state.get(area.startRow) ?? new Map<number, CellState>();
-      const held = line.get(area.startColumn) ?? { value: null, formula: null, spill: null, spilled: false, look: PLAIN };
+      const held = line.get(area.startColumn) ?? {
+        value: null,
+        formula: null,
+        spill: null,
+        spilled: false,
+        look: PLAIN,
+      };
       state.set(area.startRow, line.set(area.startColumn, { ...held, ...change }));
     }
     return { ...sheet, state };

@@ -6,7 +6,10 @@ const LOANS = "xl/worksheets/sheet2.xml";
 const text = (parts: Readonly<Record<string, Uint8Array>>, path: string) => strFromU8(parts[path] ?? new Uint8Array());
 
 /** Parts that differ, by path. */
-function changedParts(before: Readonly<Record<string, Uint8Array>>, after: Readonly<Record<string, Uint8Array>>): string[] {
+function changedParts(
+  before: Readonly<Record<string, Uint8Array>>,
+  after: Readonly<Record<string, Uint8Array>>,
+): string[] {
   const paths = new Set([...Object.keys(before), ...Object.keys(after)]);
   return [...paths].filter((path) => text(before, path) !== text(after, path)).sort();
 }
@@ -58,7 +61,9 @@ test("a formula that spills is kept with its area and the mark without which Exc
   });
   const saved = unzipSync(saveWorkbookFile(file, changed));
   const sheet = text(saved, "xl/worksheets/sheet9.xml");
-  expect(sheet).toContain('<c r="A9" t="str" cm="1"><f t="array" ref="A9:B10">_xldudf_TACK_LENDERTOTALS(Loans[#All],AsOf)</f><v>Lender</v></c>');
+  expect(sheet).toContain(
+    '<c r="A9" t="str" cm="1"><f t="array" ref="A9:B10">_xldudf_TACK_LENDERTOTALS(Loans[#All],AsOf)</f><v>Lender</v></c>',
+  );
   expect(sheet).toContain('<c r="B10"><v>5</v></c>');
   expect(text(saved, "xl/metadata.xml")).toContain("XLDAPR");
   const again = await openBytes(saveWorkbookFile(file, changed));
@@ -70,7 +75,15 @@ test("a formula that spills is kept with its area and the mark without which Exc
 
 test("a cell that looks different gets a format of its own, and its neighbours keep theirs", async () => {
   const file = await openSample();
-  const look = { pattern: "yyyy-mm-dd", bold: true, italic: false, ink: null, background: "#FFEE00", wrap: true, across: null };
+  const look = {
+    pattern: "yyyy-mm-dd",
+    bold: true,
+    italic: false,
+    ink: null,
+    background: "#FFEE00",
+    wrap: true,
+    across: null,
+  };
   const changed = withCells(untouched(file), "Try here", { A20: { value: 46086, look }, A21: { value: 46087, look } });
   const again = await openBytes(saveWorkbookFile(file, changed));
   const sheet = again.data.sheets["9"]?.cellData;
@@ -86,10 +99,15 @@ test("a heading typed anew in a table renames its column, since Excel repairs a 
   const book = withCells(untouched(file), "Loans", { G4: { value: "Shade" } });
   const sheets = book.sheets.map((sheet) => ({
     ...sheet,
-    tables: sheet.tables.map((table) => ({ ...table, headings: table.headings.map((name) => (name === "Colour" ? "Shade" : name)) })),
+    tables: sheet.tables.map((table) => ({
+      ...table,
+      headings: table.headings.map((name) => (name === "Colour" ? "Shade" : name)),
+    })),
   }));
   const saved = unzipSync(saveWorkbookFile(file, { ...book, sheets }));
-  const table = Object.keys(saved).map((path) => text(saved, path)).find((xml) => xml.includes('displayName="Loans"'));
+  const table = Object.keys(saved)
+    .map((path) => text(saved, path))
+    .find((xml) => xml.includes('displayName="Loans"'));
   expect(table).toContain('name="Shade"');
   expect(table).not.toContain('name="Colour"');
 });
@@ -101,7 +119,10 @@ test("rows put in move what stands below, the table, the frozen names and nothin
   const sheets = book.sheets.map((sheet) => {
     if (sheet.name !== "Job") return sheet;
     const state = new Map([...sheet.state].map(([row, line]) => [row >= 2 ? row + 2 : row, line]));
-    const tables = sheet.tables.map((table) => ({ ...table, reference: table.reference.replace(/\d+/g, (row) => String(Number(row) + 2)) }));
+    const tables = sheet.tables.map((table) => ({
+      ...table,
+      reference: table.reference.replace(/\d+/g, (row) => String(Number(row) + 2)),
+    }));
     return { ...sheet, state, tables };
   });
   const again = await openBytes(saveWorkbookFile(file, { ...book, sheets, structure: [edit] }));
@@ -133,7 +154,7 @@ test("sheets added, renamed, hidden, moved and taken out are so in the file", as
 test("texts kept for the pane come back from the file, whatever they hold", async () => {
   const { readKeptPart } = await import("../../../src/bench/save/readKeptPart");
   const file = await openSample();
-  const kept = new Map([["columns", JSON.stringify({ value: "Ins. \"amt\" <&> é\u2028" })]]);
+  const kept = new Map([["columns", JSON.stringify({ value: 'Ins. "amt" <&> é\u2028' })]]);
   const again = await openBytes(saveWorkbookFile(file, { ...untouched(file), kept }));
   expect(readKeptPart(again.parts)).toEqual(kept);
 });

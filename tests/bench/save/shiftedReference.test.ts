@@ -29,14 +29,26 @@ test.each([
 
 test("putting rows or columns in and taking the same ones out again changes no reference", () => {
   const small = fc.nat({ max: 40 });
-  const places = fc.record({ row: small, column: small, height: small, width: small, from: small, count: fc.integer({ min: 1, max: 9 }) });
+  const places = fc.record({
+    row: small,
+    column: small,
+    height: small,
+    width: small,
+    from: small,
+    count: fc.integer({ min: 1, max: 9 }),
+  });
   fc.assert(
-    fc.property(places, fc.constantFrom("row" as const, "column" as const), ({ row, column, height, width, from, count }, axis) => {
-      const letters = (index: number) => (index < 26 ? "" : String.fromCharCode(64 + Math.floor(index / 26))) + String.fromCharCode(65 + (index % 26));
-      const reference = `${letters(column)}${row + 1}:$${letters(column + width)}$${row + height + 1}`;
-      const there = shiftedReference(reference, edit(axis, "insert", from, count));
-      return there !== null && shiftedReference(there, edit(axis, "remove", from, count)) === reference;
-    }),
+    fc.property(
+      places,
+      fc.constantFrom("row" as const, "column" as const),
+      ({ row, column, height, width, from, count }, axis) => {
+        const letters = (index: number) =>
+          (index < 26 ? "" : String.fromCharCode(64 + Math.floor(index / 26))) + String.fromCharCode(65 + (index % 26));
+        const reference = `${letters(column)}${row + 1}:$${letters(column + width)}$${row + height + 1}`;
+        const there = shiftedReference(reference, edit(axis, "insert", from, count));
+        return there !== null && shiftedReference(there, edit(axis, "remove", from, count)) === reference;
+      },
+    ),
   );
 });
 
