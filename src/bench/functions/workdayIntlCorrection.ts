@@ -14,7 +14,10 @@ export function workdayIntlCorrection(
   const rest = plainValue(weekend) ?? 1;
   const closedWeekdays =
     typeof rest === "string" ? closedWeekdaysFromPattern(rest) : closedWeekdaysFromCode(Number(rest));
-  if (closedWeekdays === null) throw new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidNumber);
+  if (closedWeekdays === null) {
+    const { invalidNumber, invalidValue } = CustomFunctions.ErrorCode;
+    throw new CustomFunctions.Error(typeof rest === "string" ? invalidValue : invalidNumber);
+  }
   const closed = (holidays ?? [])
     .flat()
     .map(plainValue)
