@@ -1,30 +1,37 @@
 import { fail } from "../domain/fail";
+import type { UnreadFields } from "../domain/unreadFields";
 import type { ColumnFormat, ResultCell, ResultTable } from "../domain/resultTable";
 import { dateFields } from "./dateFields";
 import { meaningfulZeroFields } from "./meaningfulZeroFields";
 import { readCell } from "./readCell";
 import type { Table } from "./table";
 
-/** One row of a table and what a function adds at its end. */
+/** One row of a table to show, and the fields of it that cannot be read though the result depends on them. */
 interface PickedRow {
   /** Index of the row in the table's cells. */
   readonly row: number;
-  readonly added: readonly ResultCell[];
+  readonly unread?: UnreadFields;
 }
 
 /** A column that a function adds behind the table's own. */
-interface AddedColumn {
+interface AddedColumn<R extends PickedRow> {
   readonly heading: string;
   readonly format: ColumnFormat;
+  readonly cell: (picked: R) => ResultCell;
 }
 
 /**
  * Some rows of a table with their own columns as typed, and behind them the columns a function adds.
  *
  * Columns without a heading at either edge of the range are left out when they are empty, so that whole
- * columns may be passed. Date columns keep a date format, blank cells stay blank, and an error value in a cell stays one.
+ * columns may be passed. Date columns keep a date format, blank cells stay blank, an error value in a cell stays one,
+ * and a field that cannot be read has its problem in its own cell.
  */
-export function withOwnColumns(table: Table, picked: readonly PickedRow[], added: readonly AddedColumn[]): ResultTable {
+export function withOwnColumns<R extends PickedRow>(
+  table: Table,
+  picked: readonly R[],
+  added: readonly AddedColumn<R>[],
+): ResultTable {
   const { first, end } = ownColumns(table);
   const fieldOf = new Map(Object.entries(table.columnOf).map(([field, column]) => [column, field]));
   const formats: ColumnFormat[] = [];
@@ -35,18 +42,29 @@ export function withOwnColumns(table: Table, picked: readonly PickedRow[], added
     zeroIsBlank.push(field !== undefined && !meaningfulZeroFields.has(field));
   }
   const ownCount = end - first;
-  const rows = picked.map(({ row, added: last }) => {
+  // Filled in the order of the sheet, since going to and fro in a large table takes three times as long.
+  const placeOfRow = new Int32Array(table.cells.length).fill(-1);
+  for (let place = 0; place < picked.length; place++) placeOfRow[picked[place]!.row] = place;
+  const rows = new Array<ResultCell[]>(picked.length);
+  for (let row = 0; row < placeOfRow.length; row++) {
+    const rank = placeOfRow[row]!;
+    if (rank < 0) continue;
+    const shown = picked[rank]!;
     const cells = table.cells[row]!;
-    const result = new Array<ResultCell>(ownCount + last.length);
+    const result = new Array<ResultCell>(ownCount + added.length);
     for (let place = 0; place < ownCount; place++) {
       const raw = cells[first + place];
       if (typeof raw === "number") result[place] = raw === 0 && zeroIsBlank[place] ? null : raw;
       else if (typeof raw === "string") result[place] = raw === "" ? null : raw;
       else result[place] = raw === null ? null : ownCell(raw, table, row, first + place, zeroIsBlank[place]!);
     }
-    for (let place = 0; place < last.length; place++) result[ownCount + place] = last[place]!;
-    return result;
-  });
+    for (let place = 0; place < added.length; place++) result[ownCount + place] = added[place]!.cell(shown);
+    for (const field in shown.unread) {
+      const column = table.columnOf[field];
+      if (column !== undefined) result[column - first] = shown.unread[field]!;
+    }
+    rows[rank] = result;
+  }
   return {
     headings: [...table.headings.slice(first, end), ...added.map(({ heading }) => heading)],
     formats: [...formats, ...added.map(({ format }) => format)],

@@ -14,14 +14,16 @@ const table: Table = {
   columnOf: { piece: 1, out: 2, rentalFee: 4 },
   dataRows: [1, 2, 3],
 };
-const added = [{ heading: "Days late", format: "as is" }] as const;
+const added = [
+  { heading: "Days late", format: "as is", cell: (row: { readonly row: number; readonly late: number }) => row.late },
+] as const;
 
 test("gives the rows picked, in their order, with the columns added behind their own", () => {
   const result = withOwnColumns(
     table,
     [
-      { row: 2, added: [7] },
-      { row: 1, added: [3] },
+      { row: 2, late: 7 },
+      { row: 1, late: 3 },
     ],
     added,
   );
@@ -37,7 +39,7 @@ test("date columns keep a date format", () => {
 });
 
 test("an error value in a cell stays an error, and text in a date column stays as typed", () => {
-  const [row] = withOwnColumns(table, [{ row: 3, added: [1] }], added).rows;
+  const [row] = withOwnColumns(table, [{ row: 3, late: 1 }], added).rows;
   expect(row).toEqual([
     "Boots",
     "tbc",
@@ -59,7 +61,7 @@ test("a column without a heading is kept where it stands between others or holds
     columnOf: { piece: 1, out: 3 },
     dataRows: [1],
   };
-  expect(withOwnColumns(other, [{ row: 1, added: [1] }], added)).toMatchObject({
+  expect(withOwnColumns(other, [{ row: 1, late: 1 }], added)).toMatchObject({
     headings: ["", "Piece", "", "Out", "Days late"],
     rows: [["x", "Silk slip", null, 46083, 1]],
   });
@@ -71,5 +73,11 @@ test("a number in the cell of a whole table's host arrives with its format and i
     ["Silk slip", { type: "FormattedNumber", basicValue: 46083, numberFormat: "d mmm" }],
   ];
   const other: Table = { ...table, cells, headings: ["Piece", "Out"], columnOf: { piece: 0, out: 1 }, dataRows: [1] };
-  expect(withOwnColumns(other, [{ row: 1, added: [] }], []).rows).toEqual([["Silk slip", 46083]]);
+  expect(withOwnColumns(other, [{ row: 1 }], []).rows).toEqual([["Silk slip", 46083]]);
+});
+
+test("a field that cannot be read has its problem in its own cell, and the rest of the row stays as typed", () => {
+  const unread = { reason: "date-not-understood", facts: { argument: "Out, row 4", given: "tbc" } } as const;
+  const [row] = withOwnColumns(table, [{ row: 3, late: 1, unread: { out: unread, due: unread } }], added).rows;
+  expect(row!.slice(0, 2)).toEqual(["Boots", unread]);
 });

@@ -33,6 +33,24 @@ export function lateRows(pieces: PieceRows, asOf: number): readonly LateRow[] {
     const value = valueHeld(piece, quantity);
     late.push({ row: piece.row, daysLate: asOf - due, valueTenThousandths: typeof value === "number" ? value : 0 });
   }
-  late.sort((a, b) => b.daysLate - a.daysLate || b.valueTenThousandths - a.valueTenThousandths || a.row - b.row);
-  return untold.length === 0 ? late : [...late, ...untold];
+  const ranked = mostLateFirst(late);
+  for (const row of untold) ranked.push(row);
+  return ranked;
+}
+
+/** By days first, of which there are few, so that a row is compared only with those as late as itself. */
+function mostLateFirst(late: readonly RankedRow[]): LateRow[] {
+  const byDays = new Map<number, RankedRow[]>();
+  for (const row of late) {
+    const asLate = byDays.get(row.daysLate);
+    if (asLate === undefined) byDays.set(row.daysLate, [row]);
+    else asLate.push(row);
+  }
+  const ranked: LateRow[] = [];
+  for (const days of [...byDays.keys()].sort((a, b) => b - a)) {
+    // Array.prototype.sort keeps the order of equals, which is the order of the sheet.
+    const asLate = byDays.get(days)!.sort((a, b) => b.valueTenThousandths - a.valueTenThousandths);
+    for (const row of asLate) ranked.push(row);
+  }
+  return ranked;
 }

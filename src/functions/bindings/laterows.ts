@@ -1,4 +1,5 @@
 import { needed } from "../../domain/needed";
+import type { LateRow } from "../../domain/loans/lateRow";
 import { lateRows } from "../../domain/loans/lateRows";
 import { succeed } from "../../domain/succeed";
 import { readDate } from "../../sheet/readDate";
@@ -42,6 +43,7 @@ export function laterows(rows: any[][], asOf: any, columns?: any): any[][] {
   });
   if (!table.ok) return answerTable(table);
   const pieces = readPieces(table.value);
-  const picked = lateRows(pieces, day.value).map(({ row, daysLate }) => ({ row, added: [daysLate] }));
-  return answerTable(succeed(withOwnColumns(table.value, picked, [{ heading: "Days late", format: "as is" }])));
+  const late = lateRows(pieces, day.value);
+  const added = { heading: "Days late", format: "as is", cell: (row: LateRow) => row.daysLate } as const;
+  return answerTable(succeed(withOwnColumns(table.value, late, [added])));
 }
