@@ -1,25 +1,32 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { checksTable } from "./checksTable.mjs";
 import { functionDocs } from "./functionDocs.mjs";
+import { functionDocsJson } from "./functionDocsJson.mjs";
 import { functionsTable } from "./functionsTable.mjs";
 import { loadSource } from "./loadSource.mjs";
 import { replaceBetween } from "./replaceBetween.mjs";
 
-// Writes the generated tables of README.md, or with --check fails when they are stale.
+// Writes the generated tables of README.md and the functions' help for the pane, or with --check fails when they are stale.
 
-const README = fileURLToPath(new URL("../../README.md", import.meta.url));
+const at = (path) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 
 try {
-  const text = readFileSync(README, "utf8");
+  const docs = functionDocs();
   const { allRules } = await loadSource("src/checks/allRules.ts");
-  const withFunctions = replaceBetween(text, "functions", functionsTable(functionDocs()));
-  const fresh = replaceBetween(withFunctions, "checks", checksTable(allRules));
-  if (text === fresh) console.log("README.md: the tables are up to date.");
-  else if (process.argv.includes("--check")) throw new Error("README.md: the tables are stale; run npm run docs.");
-  else {
-    writeFileSync(README, fresh);
-    console.log("README.md: the tables are written.");
+  const readme = readFileSync(at("README.md"), "utf8");
+  const withFunctions = replaceBetween(readme, "functions", functionsTable(docs));
+  const fresh = {
+    "README.md": replaceBetween(withFunctions, "checks", checksTable(allRules)),
+    "shared/function-docs.json": await functionDocsJson(docs),
+  };
+  for (const [path, text] of Object.entries(fresh)) {
+    if (existsSync(at(path)) && readFileSync(at(path), "utf8") === text) console.log(`${path}: up to date.`);
+    else if (process.argv.includes("--check")) throw new Error(`${path} is stale; run npm run docs.`);
+    else {
+      writeFileSync(at(path), text);
+      console.log(`${path}: written.`);
+    }
   }
 } catch (error) {
   console.error(error.message);

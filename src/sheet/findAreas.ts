@@ -5,7 +5,7 @@ import { readHeading } from "./readHeading";
 import { resultArea } from "./resultArea";
 import { sameHeading } from "./sameHeading";
 import type { SheetSnapshot } from "./sheetSnapshot";
-import type { TableKind } from "./tableKind";
+import { tableKinds } from "./tableKinds";
 
 /** An area of a sheet's values, as indices into them; the first row is its heading row. */
 export interface SheetArea {
@@ -14,8 +14,6 @@ export interface SheetArea {
   readonly rowCount: number;
   readonly columnCount: number;
 }
-
-const KINDS: readonly TableKind[] = ["pieces", "lenders", "looks", "requests", "receipts", "stops", "shoes", "day"];
 
 /**
  * The areas outside the host's own tables that begin with a row of headings.
@@ -137,7 +135,9 @@ function looksLikeHeadings(cells: readonly Cell[], chosen: readonly ColumnChoice
   const texts = filled.filter((cell) => typeof cell === "string");
   const isChosen = (text: string): boolean =>
     chosen.some(({ heading }) => heading !== null && sameHeading(heading, text));
-  const counts = KINDS.map((kind) => texts.filter((text) => isChosen(text) || readHeading(kind, text) !== null).length);
+  const counts = tableKinds.map(
+    (kind) => texts.filter((text) => isChosen(text) || readHeading(kind, text) !== null).length,
+  );
   const understood = Math.max(...counts);
   return (
     understood >= 2 &&

@@ -1,4 +1,6 @@
+import type { AreaKind, AreaKinds } from "./areaKinds";
 import { assignColumns } from "./assignColumns";
+import { chosenKind } from "./chosenKind";
 import type { ColumnChoices, KindColumnChoice } from "./columnChoices";
 import { findAreas, type SheetArea } from "./findAreas";
 import { findDataRows } from "./findDataRows";
@@ -10,7 +12,7 @@ import type { SheetTable } from "./sheetTable";
 import type { TableKind } from "./tableKind";
 
 /** An area with headings that is no table the tool can read, and why: no kind fits, or two fit equally well. */
-interface UnreadArea {
+export interface UnreadArea {
   readonly sheetId: string;
   readonly sheetName: string;
   /** The host's name of the table, or null where it has none. */
@@ -27,24 +29,35 @@ export interface WorkbookTables {
   /** In the order of the sheets, and on a sheet from the top. */
   readonly tables: readonly SheetTable[];
   readonly unread: readonly UnreadArea[];
+  /** Areas that were set aside by hand. */
+  readonly leftOut: readonly UnreadArea[];
 }
 
 /**
  * The tables of a workbook: the host's own tables, and areas under a row of headings.
  *
- * Choices made by hand (kept in the workbook) go before the vocabulary. A heading row must name enough fields of one kind;
+ * Choices made by hand (kept in the workbook) go before the vocabulary and before the guess of a kind. A heading row must name enough fields of one kind;
  * what names too few, or as many of two kinds, comes back as unread. A result that spills from a formula is no table.
  */
-export function readWorkbook(workbook: WorkbookSnapshot, choices: ColumnChoices = {}): WorkbookTables {
+export function readWorkbook(
+  workbook: WorkbookSnapshot,
+  choices: ColumnChoices = {},
+  kinds: AreaKinds = {},
+): WorkbookTables {
   const tables: SheetTable[] = [];
   const unread: UnreadArea[] = [];
+  const leftOut: UnreadArea[] = [];
   for (const sheet of workbook.sheets) {
     const chosen = Object.hasOwn(choices, sheet.name) ? choices[sheet.name]! : [];
-    const found = areasOf(sheet, chosen).map((named) => readArea(sheet, named, chosen));
-    tables.push(...found.filter((one): one is SheetTable => one !== null && "cells" in one));
-    unread.push(...found.filter((one): one is UnreadArea => one !== null && !("cells" in one)));
+    const kindsGiven = Object.hasOwn(kinds, sheet.name) ? kinds[sheet.name]! : [];
+    for (const named of areasOf(sheet, chosen)) {
+      const read = readArea(sheet, named, chosen, kindsGiven);
+      if (read?.table !== undefined) tables.push(read.table);
+      if (read?.unread !== undefined) unread.push(read.unread);
+      if (read?.leftOut !== undefined) leftOut.push(read.leftOut);
+    }
   }
-  return { tables, unread };
+  return { tables, unread, leftOut };
 }
 
 interface NamedArea {
@@ -67,7 +80,8 @@ function readArea(
   sheet: SheetSnapshot,
   { area, tableName }: NamedArea,
   sheetChoices: readonly KindColumnChoice[],
-): SheetTable | UnreadArea | null {
+  kindsGiven: readonly AreaKind[],
+): { table?: SheetTable; unread?: UnreadArea; leftOut?: UnreadArea } | null {
   const until = area.column + area.columnCount;
   const rows = sheet.values.slice(Math.max(area.row, 0), area.row + area.rowCount);
   const isWhole = area.column === 0 && rows.every((row) => row.length === area.columnCount);
@@ -78,26 +92,24 @@ function readArea(
   if (tableName === null && resultArea(formulas, cells, 0, 0, area.columnCount) !== null) return null;
 
   const headings = headingTexts(cells[0]);
+  const given = chosenKind(headings, kindsGiven);
   const { kinds, fieldCount } = guessTableKind(headings, sheetChoices);
-  const [kind] = kinds;
+  const kind = given === undefined && kinds.length === 1 ? kinds[0] : given;
   const place = { sheetId: sheet.sheetId, sheetName: sheet.name };
-  if (kind === undefined || kinds.length > 1) {
+  if (kind === undefined || kind === null) {
     // Beside a real table stand labels and lists; only what shows several known headings is worth a word.
-    if (tableName === null && fieldCount < 2) return null;
-    return {
-      ...place,
-      tableName,
-      row: area.row + sheet.firstRow,
-      column: area.column + sheet.firstColumn,
-      headings,
-      kinds,
-    };
+    if (kind === undefined && tableName === null && fieldCount < 2) return null;
+    const row = area.row + sheet.firstRow;
+    const column = area.column + sheet.firstColumn;
+    const other = { ...place, tableName, row, column, headings, kinds };
+    return kind === null ? { leftOut: other } : { unread: other };
   }
   const chosen = sheetChoices.filter((choice) => choice.kind === kind);
   const { columnOf, hintOf, contested } = assignColumns(headings, kind, chosen);
   const dataRows = findDataRows(cells, 0, headings, kind, columnOf);
-  return {
+  const table = {
     ...place,
+    tableName,
     kind,
     cells,
     formulas,
@@ -110,4 +122,5 @@ function readArea(
     firstRow: area.row + sheet.firstRow,
     firstColumn: area.column + sheet.firstColumn,
   };
+  return { table };
 }

@@ -4,6 +4,8 @@ import type { Table } from "./table";
 export interface SheetTable extends Table {
   readonly sheetId: string;
   readonly sheetName: string;
+  /** The host's name of the table, or null (also left out) where it is an area without one. */
+  readonly tableName?: string | null;
   /** Sheet row and column (from 0) of cells[0][0]. */
   readonly firstRow: number;
   readonly firstColumn: number;

@@ -204,7 +204,7 @@ describe("the result of a formula is no table", () => {
       [...piece(1), 3],
       [...piece(2), 1],
     ];
-    expect(read([sheet("Late", spilled)])).toEqual({ tables: [], unread: [] });
+    expect(read([sheet("Late", spilled)])).toEqual({ tables: [], unread: [], leftOut: [] });
   });
   test("nor where a table is filtered together with its headings", () => {
     expect(
@@ -326,5 +326,26 @@ test("empty sheets and sheets of anything at all are read without a fault, and n
     }),
     { numRuns: 500 },
   );
-  expect(read([sheet("Empty", [])])).toEqual({ tables: [], unread: [] });
+  expect(read([sheet("Empty", [])])).toEqual({ tables: [], unread: [], leftOut: [] });
+});
+
+test("an area given its kind by hand is read as that kind, and one set aside is neither a table nor unread", () => {
+  const odd = sheet("Odd", [
+    ["Look", "Talent", "Mood", "Song"],
+    [1, "Mina", "blue", "none"],
+  ]);
+  const readAs = (kind: "looks" | null) =>
+    readWorkbook(
+      { name: "Job", dateSystem: 1900, sheets: [odd] },
+      {},
+      {
+        Odd: [{ headings: ["Look", "Talent", "Mood", "Song"], kind }],
+      },
+    );
+  expect(read([odd]).unread).toHaveLength(1);
+  expect(readAs("looks").tables.map(({ kind, columnOf }) => [kind, columnOf])).toEqual([
+    ["looks", { look: 0, talent: 1 }],
+  ]);
+  expect(readAs("looks").unread).toEqual([]);
+  expect(readAs(null)).toMatchObject({ tables: [], unread: [], leftOut: [{ sheetName: "Odd", row: 0, column: 0 }] });
 });

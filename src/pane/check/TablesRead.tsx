@@ -6,7 +6,7 @@ import { sayTableRows } from "../sayTableRows";
 import { useCheckStyles } from "./useCheckStyles";
 
 /** Which tables were read: where, and what as. */
-export function TablesRead({ tables, unread }: WorkbookTables) {
+export function TablesRead({ tables, unread }: Pick<WorkbookTables, "tables" | "unread">) {
   const styles = useCheckStyles();
   return (
     <details className={styles.details}>

@@ -1,7 +1,9 @@
 import { useEffect, useRef } from "react";
 import type { Dispatch, MutableRefObject } from "react";
 import { sayProblem } from "../../domain/wording";
+import { parseKeptChoices } from "../../sheet/parseKeptChoices";
 import { readWorkbook } from "../../sheet/readWorkbook";
+import { columnsKey } from "../columns/columnsKey";
 import { checkAfter } from "../state/checkAfter";
 import { followWorkbook } from "../state/followWorkbook";
 import type { WorkbookFollower } from "../state/followWorkbook";
@@ -31,7 +33,14 @@ export function useFollowedWorkbook(
     follower.current = followWorkbook(
       port,
       asOfNow.current,
-      { findTables: readWorkbook, check: checkAfter },
+      {
+        findTables: (workbook, { columns, kinds }) => readWorkbook(workbook, columns, kinds),
+        readChoices: async () => {
+          const kept = await port.readKept(columnsKey);
+          return kept.ok ? parseKeptChoices(kept.value) : null;
+        },
+        check: checkAfter,
+      },
       {
         began: () => {
           dispatch({ type: "day turned", today: today() });

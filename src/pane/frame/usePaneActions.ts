@@ -3,7 +3,9 @@ import type { Dispatch, MutableRefObject } from "react";
 import { sayProblem } from "../../domain/wording";
 import type { Problem } from "../../domain/problem";
 import type { WriteReceipt } from "../../sheet/cellEdit";
+import { parseKeptChoices } from "../../sheet/parseKeptChoices";
 import type { SheetPort } from "../../sheet/SheetPort";
+import { columnsKey } from "../columns/columnsKey";
 import type { WorkbookFollower } from "../state/followWorkbook";
 import type { PaneAction } from "../state/PaneAction";
 import type { PaneState } from "../state/PaneState";
@@ -54,6 +56,7 @@ export function usePaneActions(
         const kept = await port.writeKept(key, text);
         if (!kept.ok) return refuse(kept.problem);
         dispatch({ type: "text kept", key, text });
+        if (key === columnsKey) follower.current?.readAs(parseKeptChoices(text));
         return true;
       },
       readAgain: () => follower.current?.readAgain(),

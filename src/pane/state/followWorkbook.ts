@@ -4,6 +4,7 @@ import type { Outcome } from "../../domain/outcome";
 import { succeed } from "../../domain/succeed";
 import type { Problem } from "../../domain/problem";
 import type { SheetPort } from "../../sheet/SheetPort";
+import type { KeptChoices } from "../../sheet/keptChoices";
 import type { WorkbookTables } from "../../sheet/readWorkbook";
 import type { WorkbookSnapshot } from "../../sheet/sheetSnapshot";
 import type { ReadTables } from "./ReadTables";
@@ -11,7 +12,9 @@ import { replaceSheets } from "./replaceSheets";
 
 /** What is done with a workbook between reading it and showing it. Both run to their end at once, so the follower yields between them. */
 export interface WorkOnWorkbook {
-  readonly findTables: (workbook: WorkbookSnapshot) => WorkbookTables;
+  readonly findTables: (workbook: WorkbookSnapshot, choices: KeptChoices) => WorkbookTables;
+  /** What was chosen by hand about the tables, as the workbook keeps it; null where it cannot be read just now. */
+  readonly readChoices: () => Promise<KeptChoices | null>;
   /** `previous` is the last check of this workbook, from which the next may keep what did not change. */
   readonly check: (read: ReadTables, asOf: number, previous: CheckRun | null) => CheckRun;
 }
@@ -30,6 +33,8 @@ export interface WorkbookFollower {
   readonly readAgain: () => void;
   /** Reads those sheets again, without waiting for the host to tell of a change. */
   readonly readSheetsAgain: (sheetIds: readonly string[]) => void;
+  /** Finds the tables of what was read last anew, with these choices. */
+  readonly readAs: (choices: KeptChoices) => void;
   /** Checks what was read last, for another day. */
   readonly checkFor: (asOf: number) => void;
   readonly stop: () => void;
@@ -51,13 +56,17 @@ export function followWorkbook(
   let read: ReadTables | null = null;
   let checkRun: CheckRun | null = null;
   let asOf = asOfAtStart;
+  let choices: KeptChoices = { columns: {}, kinds: {} };
+  let choicesGiven = 0;
   let isWholeWanted = true;
+  let isFindWanted = false;
   let isCheckWanted = false;
   let sheetsWanted = new Set<string>();
   let isRunning = false;
   let isStopped = false;
 
-  const isWorkWaiting = (): boolean => !isStopped && (isWholeWanted || isCheckWanted || sheetsWanted.size > 0);
+  const isWorkWaiting = (): boolean =>
+    !isStopped && (isWholeWanted || isFindWanted || isCheckWanted || sheetsWanted.size > 0);
 
   async function run(): Promise<void> {
     if (isRunning || !isWorkWaiting()) return;
@@ -76,10 +85,13 @@ export function followWorkbook(
     const before = read;
     const isWhole = isWholeWanted || (before === null && sheetsWanted.size > 0);
     const sheetIds = [...sheetsWanted];
+    const isFind = isFindWanted;
     isWholeWanted = false;
+    isFindWanted = false;
     sheetsWanted = new Set();
 
-    if (isWhole || sheetIds.length > 0) {
+    if (isWhole) await readChoices();
+    if (isWhole || sheetIds.length > 0 || (isFind && before !== null)) {
       const workbook =
         isWhole || before === null ? await port.readWorkbook() : await readSheets(before.workbook, sheetIds);
       if (isStopped) return;
@@ -88,7 +100,7 @@ export function followWorkbook(
         return;
       }
       await pause();
-      read = { workbook: workbook.value, ...work.findTables(workbook.value) };
+      read = { workbook: workbook.value, ...work.findTables(workbook.value, choices) };
       if (isStopped) return;
       listener.read(read, isWhole);
       await pause();
@@ -99,6 +111,13 @@ export function followWorkbook(
     checkRun = work.check(read, asOf, checkRun);
     listener.checked(checkRun.findings);
     await pause();
+  }
+
+  async function readChoices(): Promise<void> {
+    const given = choicesGiven;
+    const kept = await work.readChoices();
+    // What was chosen while the older ones were being read is newer.
+    if (kept !== null && given === choicesGiven) choices = kept;
   }
 
   async function readSheets(
@@ -129,6 +148,12 @@ export function followWorkbook(
     },
     readSheetsAgain: (sheetIds) => {
       for (const sheetId of sheetIds) sheetsWanted.add(sheetId);
+      void run();
+    },
+    readAs: (chosen) => {
+      choices = chosen;
+      choicesGiven += 1;
+      isFindWanted = true;
       void run();
     },
     checkFor: (day) => {

@@ -3,6 +3,8 @@ import type { Finding } from "../../../src/checks/finding";
 import type { Problem } from "../../../src/domain/problem";
 import { followWorkbook } from "../../../src/pane/state/followWorkbook";
 import type { ReadTables } from "../../../src/pane/state/ReadTables";
+import type { KeptChoices } from "../../../src/sheet/keptChoices";
+import { parseKeptChoices } from "../../../src/sheet/parseKeptChoices";
 import { fakePort } from "../fakePort";
 
 const sheets = [
@@ -15,11 +17,19 @@ function follow(port: ReturnType<typeof fakePort>) {
   const reads: ReadTables[] = [];
   const checkedFor: number[] = [];
   const problems: Problem[] = [];
+  const foundWith: KeptChoices[] = [];
   const follower = followWorkbook(
     port,
     100,
     {
-      findTables: () => ({ tables: [], unread: [] }),
+      findTables: (_, choices) => {
+        foundWith.push(choices);
+        return { tables: [], unread: [], leftOut: [] };
+      },
+      readChoices: async () => {
+        const kept = await port.readKept("columns");
+        return kept.ok ? parseKeptChoices(kept.value) : null;
+      },
       check: (read, asOf) => {
         checkedFor.push(asOf);
         const findings = read.workbook.sheets.map((sheet) => ({ sheetName: sheet.name }) as Finding);
@@ -41,7 +51,7 @@ function follow(port: ReturnType<typeof fakePort>) {
     },
     async () => undefined,
   );
-  return { follower, told, reads, checkedFor, problems };
+  return { follower, told, reads, checkedFor, problems, foundWith };
 }
 
 const settle = () => new Promise((resolve) => setTimeout(resolve, 5));
@@ -123,4 +133,41 @@ test("after stopping nothing is told any more", async () => {
   follower.readAgain();
   await settle();
   expect(told).toEqual([]);
+});
+
+const kept = (heading: string) => ({
+  columns: { Pieces: [{ kind: "pieces" as const, field: "value", heading }] },
+  kinds: {},
+});
+
+test("the tables are found with the choices that the workbook keeps", async () => {
+  const port = fakePort(sheets);
+  await port.writeKept("columns", JSON.stringify(kept("Ins. amt")));
+  const { foundWith } = follow(port);
+  await settle();
+  expect(foundWith).toMatchObject([kept("Ins. amt")]);
+});
+
+test("a choice made by hand finds the tables anew and checks them, without reading the workbook again", async () => {
+  const port = fakePort(sheets);
+  const { follower, told, foundWith } = follow(port);
+  await settle();
+  told.length = 0;
+  const callsBefore = port.calls.length;
+  follower.readAs(kept("Price"));
+  await settle();
+  expect(told).toEqual(["began", "read sheets", "checked Pieces, Lenders", "ended"]);
+  expect(foundWith.at(-1)).toEqual(kept("Price"));
+  expect(port.calls.slice(callsBefore)).toEqual([]);
+});
+
+test("choices that cannot be read just now leave those that were read before", async () => {
+  const port = fakePort(sheets);
+  await port.writeKept("columns", JSON.stringify(kept("Ins. amt")));
+  const { follower, foundWith } = follow(port);
+  await settle();
+  port.failNext("readKept");
+  follower.readAgain();
+  await settle();
+  expect(foundWith.at(-1)).toMatchObject(kept("Ins. amt"));
 });

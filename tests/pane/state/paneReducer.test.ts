@@ -10,6 +10,7 @@ const workbook = (name: string) => ({
   workbook: { name, dateSystem: 1900 as const, sheets: [] },
   tables: [],
   unread: [],
+  leftOut: [],
 });
 
 test("the day is today until one is chosen, and follows the clock over midnight", () => {
@@ -45,6 +46,7 @@ const withOwnDay = (name: string, day: number) => ({
   },
   tables: [],
   unread: [],
+  leftOut: [],
 });
 
 test("the day the sheet counts for goes before today, and is followed when it changes", () => {
