@@ -19,7 +19,8 @@ export function readCurrencies(table: Table, fields: readonly string[] = VALUES)
   const { columnOf, hintOf } = table;
   const currencyColumn = columnOf["currency"] ?? -1;
   const moneyColumns = fields.map((field) => columnOf[field]).filter((column) => column !== undefined);
-  const ofHeading = fields.map((field) => hintOf?.[field]?.currency).find((currency) => typeof currency === "string") ?? null;
+  const ofHeading =
+    fields.map((field) => hintOf?.[field]?.currency).find((currency) => typeof currency === "string") ?? null;
   const codeOf = new Map<string, string>();
   // Rows of one currency mostly stand together, so the last one is tried first.
   let lastNamed: string | null = null;

@@ -42,6 +42,33 @@ describe("readCalendar", () => {
     expect(readCalendar(46115, null)).toEqual({ ok: true, value: calendarOf(MONDAY_TO_FRIDAY, [46115]) });
   });
 
+  it("reads the first column below a row of headings, so that dates with their names can be passed", () => {
+    const date = (basicValue: number) => ({ type: "Double", basicValue, numberFormat: "yyyy-mm-dd" });
+    const expected = { ok: true, value: calendarOf(MONDAY_TO_FRIDAY, [46115, 46118]) };
+    for (const closed of [
+      [
+        ["Date", "Holiday"],
+        [date(46115), "Good Friday"],
+        [date(46118), "Easter Monday"],
+      ],
+      [["Closed days"], [46118], [""], [46115]],
+      [
+        ["Date", ""],
+        ["2026-04-03", "03/04/26"],
+        [46118, null],
+      ],
+    ])
+      expect(readCalendar(closed, null)).toEqual(expected);
+    expect(readCalendar([["Date", "Holiday"]], null)).toEqual({ ok: true, value: calendarOf(MONDAY_TO_FRIDAY) });
+  });
+
+  it("takes nothing for a heading that has a date beside it, holds a figure or stands alone", () => {
+    expect(sentence([["Good Friday", 46115]], null)).toContain('closed, row 1: "Good Friday"');
+    expect(sentence([["31 Feb 2026"], [46115]], null)).toContain('closed, row 1: "31 Feb 2026"');
+    expect(sentence([["tbc"]], null)).toContain('closed, row 1: "tbc"');
+    expect(sentence([["Date"], [46115], ["tbc"]], null)).toContain('closed, row 3: "tbc"');
+  });
+
   it("names the row of a closed day that is no date", () => {
     expect(sentence([[46115], ["Good Friday"]], null)).toBe(
       'closed, row 2: "Good Friday" is not a date; type it like 2026-03-05 or 5 Mar 2026.',
