@@ -1,5 +1,6 @@
 import type { Rule } from "./rule";
 import { backInFuture } from "./rules/backInFuture";
+import { bagTooHeavy } from "./rules/bagTooHeavy";
 import { currencyDisagrees } from "./rules/currencyDisagrees";
 import { currencyMissing } from "./rules/currencyMissing";
 import { currencyMisspelt } from "./rules/currencyMisspelt";
@@ -46,7 +47,9 @@ import { termsNotRead } from "./rules/termsNotRead";
 import { valueAsText } from "./rules/valueAsText";
 import { valueMissing } from "./rules/valueMissing";
 import { valueNotRead } from "./rules/valueNotRead";
+import { weightNotKnown } from "./rules/weightNotKnown";
 import { weightNotRead } from "./rules/weightNotRead";
+import { weightUnitMissing } from "./rules/weightUnitMissing";
 import { weightUnlikely } from "./rules/weightUnlikely";
 
 /** Every rule of the sheet check, in the order in which the documentation lists them. */
@@ -86,7 +89,10 @@ export const allRules: readonly Rule[] = [
   currencyMisspelt,
   refundTooLarge,
   weightNotRead,
+  weightUnitMissing,
   weightUnlikely,
+  weightNotKnown,
+  bagTooHeavy,
   lookNotListed,
   lookWithoutPieces,
   lookPieceNotThere,

@@ -34,16 +34,21 @@ export function readCarriedPieces(table: Table, gramsPerBareUnit: number, allKin
         weight === null || isProblem(weight) ? weight : (weight.grams ?? weight.bareAmount! * gramsPerNumber);
       if (grams !== null && !allKinds)
         return { grams, kind: null, quantity, where: "", named: "", isNamedAsKind: false };
-      const field = row.kind === null ? "description" : "kind";
-      const named: FieldValue<string> = row[field];
-      const column = table.columnOf[field] ?? table.columnOf["weight"] ?? 0;
+      const typed = row.kind;
+      const isNamedAsKind = typed !== null;
+      const named = typed ?? row.description;
+      const kind = typeof named === "string" ? kindOf(named) : named;
+      // Most rows need no sentence, and making its words costs more than all the rest of the row.
+      const isSaid = grams === null && (kind === null || kind === "other");
+      const field = named === null ? "weight" : isNamedAsKind ? "kind" : "description";
+      const column = table.columnOf[field] ?? table.columnOf["kind"] ?? table.columnOf["description"] ?? 0;
       return {
         grams,
-        kind: typeof named === "string" ? kindOf(named) : named,
+        kind,
         quantity,
-        where: argumentAt(table, row.row, named === null ? (table.columnOf["weight"] ?? column) : column),
+        where: isSaid ? argumentAt(table, row.row, column) : "",
         named: typeof named === "string" ? named : "",
-        isNamedAsKind: field === "kind",
+        isNamedAsKind,
       };
     },
   };

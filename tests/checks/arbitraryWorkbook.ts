@@ -38,7 +38,7 @@ const cell: fc.Arbitrary<Cell> = fc.oneof(
 
 const HEADINGS: Readonly<Record<string, readonly string[]>> = {
   pieces:
-    "Piece|Kind|Lender|Job|Quantity|Value|Total value|Currency|Weight|Out|Due|Terms|Shoot|Back|Quantity back|Condition back|Look|Talent|Extended to|Settled|Note".split(
+    "Piece|Kind|Lender|Job|Quantity|Value|Total value|Currency|Weight|Out|Due|Terms|Shoot|Back|Quantity back|Condition back|Look|Talent|Extended to|Settled|Note|Bag".split(
       "|",
     ),
   lenders: "Lender|Kind|Open|Close|Closed weekdays|Terms|Courier days|Cut off|Receives until".split("|"),

@@ -1,11 +1,9 @@
 import { gramsPerUnit } from "../../sheet/gramsPerUnit";
 import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
+import { heaviestPieceGrams } from "../heaviestPieceGrams";
 import { isTyped } from "../isTyped";
 import { replaceCell } from "../replaceCell";
-
-/** More than one piece on a hanger ever weighs, and more than a person should lift: common practice, no source. */
-const MOST_GRAMS = 30_000;
 
 /** A bare number counts in the unit of its heading, else in kilograms. */
 export const weightUnlikely = defineRule({
@@ -24,7 +22,7 @@ export const weightUnlikely = defineRule({
     const cell = cellIn(row, field);
     if (typeof cell !== "number") return;
     const unit = row.table.hintOf?.[field]?.unit ?? "kg";
-    if (cell * (gramsPerUnit(unit) ?? 1000) <= MOST_GRAMS || unit === "g") return;
+    if (cell * (gramsPerUnit(unit) ?? 1000) <= heaviestPieceGrams || unit === "g") return;
     const text = `${cell} g`;
     const suggestions = isTyped(row, field)
       ? [{ label: `Write "${text}"`, edits: [replaceCell(row, field, text)] }]

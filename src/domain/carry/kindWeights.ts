@@ -19,22 +19,32 @@ interface Tally {
  */
 export function kindWeights(pieces: CarriedPieces, nameKey: (name: string) => string): readonly KindWeight[] {
   const tallies = new Map<string, Tally>();
-  const noKind: Tally = { kind: null, pieces: 0, weighedGrams: 0, estimatedGrams: 0 };
+  // The spelling as typed is tried first, so that its key is worked out once.
+  const bySpelling = new Map<string, Tally>();
+  const noKind = newTally(null);
   for (let index = 0; index < pieces.count; index++) {
     const piece = pieces.at(index);
-    const kind = kindShown(piece);
-    const key = kind === null ? "" : nameKey(kind) || kind;
-    let tally = kind === null ? noKind : tallies.get(key);
-    if (tally === undefined)
-      tallies.set(key, (tally = { ...noKind, kind, pieces: 0, weighedGrams: 0, estimatedGrams: 0 }));
+    const spelling = spellingOf(piece);
+    let tally = spelling === "" ? noKind : bySpelling.get(spelling);
+    if (tally === undefined) {
+      const key = nameKey(spelling) || spelling;
+      tally = tallies.get(key) ?? newTally(spelling.charAt(0).toUpperCase() + spelling.slice(1));
+      tallies.set(key, tally);
+      bySpelling.set(spelling, tally);
+    }
     addPiece(tally, piece);
   }
   return noKind.pieces === 0 ? [...tallies.values()] : [...tallies.values(), noKind];
 }
 
-function kindShown({ kind, named, isNamedAsKind }: CarriedPiece): string | null {
-  if (typeof kind === "string" && kind !== "other") return kind.charAt(0).toUpperCase() + kind.slice(1);
-  return isNamedAsKind && named !== "" ? named : null;
+/** The known kind, else what is typed as the kind, else "". */
+function spellingOf({ kind, named, isNamedAsKind }: CarriedPiece): string {
+  if (typeof kind === "string" && kind !== "other") return kind;
+  return isNamedAsKind ? named : "";
+}
+
+function newTally(kind: string | null): Tally {
+  return { kind, pieces: 0, weighedGrams: 0, estimatedGrams: 0 };
 }
 
 function addPiece(tally: Tally, piece: CarriedPiece): void {
