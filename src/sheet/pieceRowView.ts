@@ -51,6 +51,12 @@ export class PieceRowView implements PieceRow {
   get quantityBack(): PieceRow["quantityBack"] {
     return quantityAt(this.source.table, this.row, this.source.columns.quantityBack);
   }
+  get conditionOut(): PieceRow["conditionOut"] {
+    return textAt(this.source.table, this.row, this.source.columns.conditionOut);
+  }
+  get conditionBack(): PieceRow["conditionBack"] {
+    return textAt(this.source.table, this.row, this.source.columns.conditionBack);
+  }
   get value(): PieceRow["value"] {
     return amountAt(this.source.table, this.row, this.source.columns.value, this.source.currencies);
   }

@@ -22,6 +22,8 @@ export function readPieces(table: Table): PieceRows {
     talent: column("talent"),
     quantity: column("quantity"),
     quantityBack: column("quantityBack"),
+    conditionOut: column("conditionOut"),
+    conditionBack: column("conditionBack"),
     value: column("value"),
     totalValue: column("totalValue"),
     weight: column("weight"),

@@ -19,6 +19,8 @@ export interface PieceRow {
   readonly quantity: FieldValue<number>;
   /** How many came back; null, once the piece is back, means all. */
   readonly quantityBack: FieldValue<number>;
+  readonly conditionOut: FieldValue<string>;
+  readonly conditionBack: FieldValue<string>;
   /** The value of one piece. */
   readonly value: FieldValue<number>;
   /** The value of the whole row, where the sheet says it so. */

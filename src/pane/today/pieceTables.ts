@@ -25,6 +25,8 @@ function readOnce(row: PieceRow): PieceRow {
     talent: row.talent,
     quantity: row.quantity,
     quantityBack: row.quantityBack,
+    conditionOut: row.conditionOut,
+    conditionBack: row.conditionBack,
     value: row.value,
     totalValue: row.totalValue,
     currency: row.currency,

@@ -12,6 +12,8 @@ export function pieceRowOf(fields: Partial<PieceRow>): PieceRow {
     talent: null,
     quantity: null,
     quantityBack: null,
+    conditionOut: null,
+    conditionBack: null,
     value: null,
     totalValue: null,
     currency: null,
