@@ -13,6 +13,7 @@ import { mirrorActiveCell } from "./page/mirrorActiveCell";
 import { moveBetweenRegions } from "./page/moveBetweenRegions";
 import { offerKeptCopy } from "./page/offerKeptCopy";
 import { openDesk, type Desk } from "./page/openDesk";
+import { sayHowDatesAreRead } from "./page/sayHowDatesAreRead";
 import { switchPane } from "./page/switchPane";
 
 const NAMESPACE = "TACK";
@@ -39,6 +40,7 @@ export async function startBench({ functionOf, metadata }: Pick<Functions, "func
   const { api } = grid;
   spellOutRowReferences(grid);
   mirrorActiveCell(grid, sentences);
+  sayHowDatesAreRead(grid);
   switchPane();
   moveBetweenRegions();
   dark.addEventListener("change", () => api.toggleDarkMode(dark.matches));

@@ -38,6 +38,11 @@ function growAt(open: OpenGrid, area: IRange): void {
   const sheet = open.model.getSheetBySheetId(sheetId);
   if (table === undefined || !sheet) return;
   const { startColumn, endColumn, endRow } = table.range;
+  // A row that held something else before, a total say, is no row of the table's.
+  for (let column = startColumn; column <= endColumn; column++) {
+    const isWritten = column >= area.startColumn && column <= area.endColumn;
+    if (!isWritten && !isBlank(sheet.getCellRaw(endRow + 1, column))) return;
+  }
   let last = endRow;
   while (last < area.endRow && holdsAnything(last + 1)) last++;
   if (last > endRow) grow(open, table, last);

@@ -29,8 +29,12 @@ export function changedCells({ opened, now, mustWrite, isArray, format }: Compar
     const isOther = before.formula !== after.formula || !sameCell(before.value, after.value);
     const isFormula = after.formula !== null && (mustWrite(row, column) || after.spill !== null);
     if (!looksOther && !isFormula && (!isOther || isUnknownHere(before, after))) continue;
-    const isNew = before.formula !== after.formula;
-    const isOneCellArray = after.formula !== null && (isNew ? isArrayFormula(after.formula) : isArray(row, column));
+    // A formula filled down is kept in the form of the one above it.
+    const isLikeAbove = after.formula === now.get(row - 1)?.get(column)?.formula;
+    const isKept = before.formula === after.formula;
+    const isOneCellArray =
+      after.formula !== null &&
+      (isKept ? isArray(row, column) : isLikeAbove ? isArray(row - 1, column) : isArrayFormula(after.formula));
     wanted.push({
       row,
       column,

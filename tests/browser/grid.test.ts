@@ -10,17 +10,40 @@ beforeAll(async () => {
 afterAll(() => bench.close());
 jest.setTimeout(60_000);
 
-test("a piece typed right below the table becomes part of it, with its formulas", async () => {
+test("what is typed right below a table becomes part of it, and what counts on the table counts it", async () => {
   const { page } = bench;
-  expect(await shownAt(page, "Loans", "A129")).toContain("blank");
-  await type(page, "Loans", "K129", "2026-03-20");
-  expect(await shownAt(page, "Loans", "M129")).toContain("=TACK.DUE(Loans[[#This Row],[Date out]]");
-  await type(page, "Loans", "D129", "A lender of mine");
-  await type(page, "Loans", "I129", "100000");
-  expect(await shownAt(page, "Totals", "A19")).toMatch(/\S/);
+  await type(page, "Try here", "A20", "=ROWS(Lenders[#All])");
+  const before = number(await shownAt(page, "Try here", "A20"));
+  await type(page, "Lenders", "A19", "A lender of mine");
+  expect(number(await shownAt(page, "Try here", "A20"))).toBe(before + 1);
+  await type(page, "Lenders", "H19", "5 days");
+  expect(number(await shownAt(page, "Try here", "A20"))).toBe(before + 1);
+});
+
+test("a total typed below the table stays outside when somebody types beside it", async () => {
+  const { page } = bench;
+  expect(await shownAt(page, "Loans", "B129")).toContain("TOTAL");
+  await type(page, "Try here", "A21", "=ROWS(Loans[#All])");
+  const before = number(await shownAt(page, "Try here", "A21"));
+  await type(page, "Loans", "D129", "mine");
+  expect(number(await shownAt(page, "Try here", "A21"))).toBe(before);
+});
+
+test("a lender typed anew in a row of the table gets a line of its own in the totals", async () => {
+  const { page } = bench;
+  await type(page, "Loans", "D128", "A lender of mine");
   const names: string[] = [];
   for (let row = 5; row <= 20; row++) names.push(await shownAt(page, "Totals", `A${row}`));
   expect(names.join("\n")).toContain("A lender of mine");
+});
+
+test("a date in figures that could be two days is read month first, and the page says so", async () => {
+  const { page } = bench;
+  await type(page, "Try here", "F20", "5/2/2026");
+  expect(await page.locator("#notice-text").textContent()).toBe(
+    '"5/2/2026" is read month first here, as 2026-05-02; for the other day type 2026-02-05.',
+  );
+  await page.locator("#notice").getByRole("button", { name: "Close" }).click();
 });
 
 test("rows put in move the sentence behind an error along with its cell", async () => {
@@ -49,3 +72,7 @@ test("F6 leads from the grid to the pane, to the header and back", async () => {
 test("nothing was complained of on the way", () => {
   expect(bench.complaints).toEqual([]);
 });
+
+function number(said: string): number {
+  return Number(said.split("  ·  ")[1]);
+}
