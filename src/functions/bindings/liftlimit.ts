@@ -18,7 +18,7 @@ import { liftArguments } from "../liftArguments";
  * @param grip How well the load is held: "good" (handles), "fair" or "poor" (bags that sag, loads without handles).
  * @param [unit] "kg" for kilograms and centimetres (when left out), "lb" for pounds and inches.
  * @shape One number, in full precision; 0 for a lift outside the method.
- * @units Kilograms, or pounds with "lb". The two systems have constants of their own and differ by under 1 %.
+ * @units Kilograms, or pounds with "lb". The two systems have rounded constants of their own: "lb" allows up to 4 % more.
  * @blanks Only unit may be blank. 0 is a height at the floor, no travel, no turn; fewer than 0.2 lifts a minute count as 0.2.
  * @bounds Reach up to 63 cm (25 in), counted as 25 cm (10 in) where less; height up to 175 cm (70 in); travel up to 175 cm (70 in), counted as 25 cm (10 in) where less; angle up to 135; up to 8 hours; up to 15 lifts a minute, fewer for long or low lifts. Beyond these the limit is 0. The lower of the limits at the start and at the end counts; above 8 lifts a minute the manual takes the frequency factor at the start.
  * @errors A measure that is blank, no number or below 0, a reach or hours of 0, another grip or unit are #VALUE!.
