@@ -1,6 +1,6 @@
 import { quantityHeld } from "../domain/loans/quantityHeld";
 import { readQuantity } from "../sheet/readQuantity";
-import { readSettled } from "../sheet/readSettled";
+import { readDone } from "../sheet/readDone";
 import type { CheckedRow } from "./checkedRow";
 import { cellIn } from "./cellIn";
 import { dayIn } from "./dayIn";
@@ -25,7 +25,7 @@ export function loanIn(row: CheckedRow, asOf: number): Loan | null {
   const back = dayIn(row, "back");
   if (out === null && holdsSomething(row, "out")) return null;
   if (back === null && holdsSomething(row, "back")) return null;
-  const settled = readSettled(cellIn(row, "settled"), "");
+  const settled = readDone(cellIn(row, "settled"), "");
   if (settled !== null && typeof settled !== "boolean") return null;
   const quantity = amountIn(row, "quantity") || 1;
   const held = quantityHeld({ out, back, settled, quantity, quantityBack: amountIn(row, "quantityBack") }, asOf);

@@ -3,7 +3,7 @@ import { amountAt } from "./amountAt";
 import { dayAt } from "./dayAt";
 import { quantityAt } from "./quantityAt";
 import type { RowCurrencies } from "./rowCurrencies";
-import { settledAt } from "./settledAt";
+import { doneAt } from "./doneAt";
 import type { Table } from "./table";
 import { textAt } from "./textAt";
 import { weightAt } from "./weightAt";
@@ -85,6 +85,6 @@ export class PieceRowView implements PieceRow {
     return dayAt(this.source.table, this.row, this.source.columns.shoot);
   }
   get settled(): PieceRow["settled"] {
-    return settledAt(this.source.table, this.row, this.source.columns.settled);
+    return doneAt(this.source.table, this.row, this.source.columns.settled);
   }
 }

@@ -1,7 +1,7 @@
 import { cellName } from "../../sheet/cellName";
 import { isPieceNumber } from "../../sheet/isPieceNumber";
 import { nameKey } from "../../sheet/nameKey";
-import { readSettled } from "../../sheet/readSettled";
+import { readDone } from "../../sheet/readDone";
 import { cellIn } from "../cellIn";
 import type { CheckedRow } from "../checkedRow";
 import { dayIn } from "../dayIn";
@@ -55,6 +55,6 @@ function areTogether(one: CheckedRow, other: CheckedRow): boolean {
 function isOverBy(row: CheckedRow, later: CheckedRow): boolean {
   const laterOut = dayIn(later, "out");
   const back = dayIn(row, "back");
-  if (readSettled(cellIn(row, "settled"), "") === true) return true;
+  if (readDone(cellIn(row, "settled"), "") === true) return true;
   return back !== null && (laterOut === null || back <= laterOut);
 }

@@ -1,6 +1,6 @@
 import { showGiven } from "../../domain/showGiven";
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
-import { readSettled } from "../../sheet/readSettled";
+import { readDone } from "../../sheet/readDone";
 import { cellIn } from "../cellIn";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
@@ -20,7 +20,7 @@ export const settledAndBack = defineRule({
   check(row, report) {
     const back = dayIn(row, "back");
     const settled = cellIn(row, "settled");
-    if (back === null || settled === null || typeof settled === "object" || readSettled(settled, "") !== true) return;
+    if (back === null || settled === null || typeof settled === "object" || readDone(settled, "") !== true) return;
     // Of several pieces some may be back and the rest settled.
     const quantity = cellIn(row, "quantity");
     if (typeof quantity === "number" && quantity > 1) return;
