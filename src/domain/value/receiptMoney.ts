@@ -24,7 +24,7 @@ export function receiptMoney(receipt: ReceiptRow, asOf: number): ReceiptMoney {
   const keptAll = receipt.kept === true;
   const keptAmount = isProblem(receipt.kept) ? receipt.kept : tenThousandths(Number(keptAll ? 0 : (receipt.kept ?? 0)));
   const refunded = refundedBy(receipt, asOf, spent, keptAmount);
-  const kept = keptAll ? less(spent, refunded) : keptAmount;
+  const kept = keptAll ? restOf(spent, refunded) : keptAmount;
   return { spent, kept, refunded, toComeBack: less(less(spent, kept), refunded) };
 }
 
@@ -39,7 +39,12 @@ function refundedBy(
   if (isProblem(amountRefunded)) return amountRefunded;
   if (amountRefunded !== null) return tenThousandths(amountRefunded);
   const isRefunded = refunded !== null && refunded !== false;
-  return isRefunded && kept !== true ? less(spent, keptAmount) : 0;
+  return isRefunded && kept !== true ? restOf(spent, keptAmount) : 0;
+}
+
+function restOf(one: number | Problem, other: number | Problem): number | Problem {
+  const rest = less(one, other);
+  return isProblem(rest) ? rest : Math.max(0, rest);
 }
 
 function less(one: number | Problem, other: number | Problem): number | Problem {
