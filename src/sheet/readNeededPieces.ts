@@ -1,5 +1,5 @@
 import type { Look } from "../domain/day/look";
-import type { NeededPiece } from "../domain/day/neededPiece";
+import type { NeededPieces, NeedingLook } from "../domain/day/neededPiece";
 import { isProblem } from "../domain/isProblem";
 import { isOwnKit } from "./isOwnKit";
 import { looksNamed } from "./looksNamed";
@@ -7,26 +7,50 @@ import { nameKey } from "./nameKey";
 import { readPieces } from "./readPieces";
 import type { Table } from "./table";
 
-/** The pieces of a table that looks need: those their Look cell names, and those that list the piece's number in their own Pieces. Those whose Look cannot be read are among them. */
-export function readNeededPieces(table: Table, looks: readonly Look[]): readonly NeededPiece[] {
-  const listed = new Set(looks.map(({ key }) => key));
+const NONE: readonly NeedingLook[] = [];
+
+/** The pieces of a table with the looks that need them: those their Look cell names, and those that list the piece's number in their own Pieces. */
+export function readNeededPieces(table: Table, looks: readonly Look[]): NeededPieces {
   const pieces = readPieces(table);
-  const lookOfPiece = new Map<string, { name: string; key: string }[]>();
-  for (const { pieces: numbers, label, key } of looks) {
-    for (const number of numbers) {
-      const named = { name: String(label), key };
-      const known = lookOfPiece.get(nameKey(number));
-      if (known === undefined) lookOfPiece.set(nameKey(number), [named]);
-      else known.push(named);
+  const listed = new Set(looks.map(({ key }) => key));
+  const looksOfCell = new Map<string, readonly NeedingLook[]>();
+  const looksOfNumber = looksByNumber(looks);
+
+  function namedIn(cell: string): readonly NeedingLook[] {
+    let named = looksOfCell.get(cell);
+    if (named === undefined) looksOfCell.set(cell, (named = looksNamed(cell, listed)));
+    return named;
+  }
+
+  return {
+    count: pieces.count,
+    at: (index) => {
+      const row = pieces.at(index);
+      const cell = row.look;
+      const named = typeof cell === "string" ? namedIn(cell) : NONE;
+      const number = looksOfNumber.size > 0 ? row.piece : null;
+      const own = typeof number === "string" ? looksOfNumber.get(nameKey(number)) : undefined;
+      return {
+        row,
+        looks:
+          own === undefined
+            ? named
+            : [...new Map([...named, ...own].map((look) => [look.key, look] as const)).values()],
+      };
+    },
+    isBorrowed: ({ lender }) => lender === null || isProblem(lender) || !isOwnKit(lender),
+  };
+}
+
+function looksByNumber(looks: readonly Look[]): ReadonlyMap<string, readonly NeedingLook[]> {
+  const byNumber = new Map<string, NeedingLook[]>();
+  for (const { pieces, label, key } of looks) {
+    for (const number of pieces) {
+      const known = byNumber.get(nameKey(number));
+      const look = { name: String(label), key };
+      if (known === undefined) byNumber.set(nameKey(number), [look]);
+      else known.push(look);
     }
   }
-  return Array.from({ length: pieces.count }, (_, index): NeededPiece => {
-    const row = pieces.at(index);
-    const cell = typeof row.look === "string" ? looksNamed(row.look, listed) : [];
-    const own = typeof row.piece === "string" ? (lookOfPiece.get(nameKey(row.piece)) ?? []) : [];
-    const byKey = new Map([...cell, ...own].map((named) => [named.key, named]));
-    const lender = row.lender;
-    const isBorrowed = lender === null || isProblem(lender) || !isOwnKit(lender);
-    return { row, looks: [...byKey.values()], isBorrowed };
-  }).filter(({ row, looks: needing }) => needing.length > 0 || isProblem(row.look));
+  return byNumber;
 }

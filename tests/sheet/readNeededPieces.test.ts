@@ -8,10 +8,11 @@ function needed(pieces: unknown[][], looks: unknown[][]): string[] {
   if (!pieceTable.ok || !lookTable.ok) throw new Error("no tables");
   const rows = readLooks(lookTable.value);
   if (!rows.ok) throw new Error("no looks");
-  return readNeededPieces(pieceTable.value, rows.value).map(
-    ({ row, looks: named, isBorrowed }) =>
-      `${String(row.piece)}: ${named.map(({ key }) => key).join(" ")}${isBorrowed ? "" : " own"}`,
-  );
+  const needed = readNeededPieces(pieceTable.value, rows.value);
+  return Array.from({ length: needed.count }, (_, index) => {
+    const { row, looks: named } = needed.at(index);
+    return `${String(row.piece)}: ${named.map(({ key }) => key).join(" ")}${needed.isBorrowed(row) ? "" : " own"}`;
+  });
 }
 
 const looks = [
@@ -30,10 +31,10 @@ test("a piece is needed by the looks its Look cell names, and by those that list
     ["P4", "spare", "Velter"],
     ["P5", "", "Velter"],
   ];
-  expect(needed(pieces, looks)).toEqual(["P1: 7 1", "P2: 1 2 own", "p-2: 7 1 2"]);
+  expect(needed(pieces, looks)).toEqual(["P1: 7 1", "P2: 1 2 own", "p-2: 7 1 2", "P4: ", "P5: "]);
 });
 
-test("a piece whose Look cannot be read is among them", () => {
+test("a piece whose Look cannot be read names none there", () => {
   const pieces = [
     ["Piece", "Look"],
     ["P9", { type: "Error", basicValue: "#N/A" }],

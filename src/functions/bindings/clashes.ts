@@ -50,5 +50,5 @@ export function clashes(pieces: any[][], looks: any[][], columns?: any): any[][]
   const days = datedPlans(lookRows.value);
   if (!days.ok) return answerTable(days);
   const needed = readNeededPieces(pieceTable.value, lookRows.value);
-  return answerTable(succeed(clashTable(needed.flatMap((piece) => clashesOf(piece, days.value)))));
+  return answerTable(succeed(clashTable(clashesOf(needed, days.value))));
 }

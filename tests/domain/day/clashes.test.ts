@@ -8,9 +8,9 @@ import { sampleLook } from "./sampleLook";
 
 const DAY = 46109; // 2026-03-28
 
-function piece(looks: string, fields: Partial<PieceRow> = {}, isBorrowed = true): NeededPiece {
+function piece(looks: string, fields: Partial<PieceRow> = {}): NeededPiece {
   const named = looks.split(" ").map((name) => ({ name, key: name }));
-  return { row: pieceRowOf({ piece: "P1", out: DAY - 5, ...fields }), looks: named, isBorrowed };
+  return { row: pieceRowOf({ piece: "P1", out: DAY - 5, ...fields }), looks: named };
 }
 
 const days = datedDays([
@@ -21,8 +21,12 @@ const days = datedDays([
   sampleLook(5, { talents: ["Teo"], changeMinutes: 10, shootingMinutes: 30 }),
 ]);
 
+function clashesOf(needed: NeededPiece, planned = days) {
+  return clashes({ count: 1, at: () => needed, isBorrowed: ({ lender }) => lender !== "own" }, planned);
+}
+
 function said(needed: NeededPiece): string[] {
-  return clashes(needed, days).map(({ piece: name, look, otherLook, why }) =>
+  return clashesOf(needed).map(({ piece: name, look, otherLook, why }) =>
     [name, look, otherLook ?? "-", isProblem(why) ? `! ${why.reason}` : why].join(" | "),
   );
 }
@@ -42,7 +46,7 @@ test.each([
   ],
   ["a piece that is back on the day", piece("1", { back: DAY }), ["P1 | 1 | - | back 2026-03-28, needed 2026-03-28"]],
   ["a borrowed piece without an out day", piece("1", { out: null }), ["P1 | 1 | - | not out, needed 2026-03-28"]],
-  ["the stylist's own needs none", piece("1", { out: null }, false), []],
+  ["the stylist's own needs none", piece("1", { out: null, lender: "own" }), []],
   [
     "one row for each look that cannot have it, then those at once",
     piece("1 2", { back: DAY - 1 }),
@@ -86,7 +90,7 @@ test("a minute is said as one, and parts of one are rounded up", () => {
     sampleLook(1, { talents: ["Mina"], changeMinutes: 10, shootingMinutes: 0.5 }),
     sampleLook(2, { talents: ["Teo"], changeMinutes: 10, shootingMinutes: 30 }),
   ]);
-  expect(clashes(piece("1 2"), two)[0]!.why).toBe("look 2 needs it 1 minute before look 1 is done");
+  expect(clashesOf(piece("1 2"), two)[0]!.why).toBe("look 2 needs it 1 minute before look 1 is done");
 });
 
 test("a cell that matters and cannot be read is the reason, and one that does not is passed over", () => {
@@ -95,7 +99,7 @@ test("a cell that matters and cannot be read is the reason, and one that does no
   expect(said(piece("4", { shoot: bad }))).toEqual(["P1 | 4 | - | ! error-in-cell"]);
   expect(said(piece("1", { shoot: bad }))).toEqual([]);
   expect(said(piece("1 2", { quantity: bad }))).toContain("P1 | 1 | 2 | ! error-in-cell");
-  expect(clashes({ ...piece("1"), row: pieceRowOf({ piece: "P1", look: bad }) }, days)).toEqual([
+  expect(clashesOf({ ...piece("1"), row: pieceRowOf({ piece: "P1", look: bad }) })).toEqual([
     { piece: "P1", look: bad, otherLook: null, why: bad },
   ]);
 });
