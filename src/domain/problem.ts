@@ -37,7 +37,12 @@ export interface ReasonFacts {
   /** Nothing to compute from: every input that matters is blank. */
   "nothing-to-compute": { what: string };
   /** Amounts in two currencies would have to be added; null is an amount that names no currency. */
-  "currencies-mixed": { rowNumber: number; currency: string | null; firstRowNumber: number; firstCurrency: string | null };
+  "currencies-mixed": {
+    rowNumber: number;
+    currency: string | null;
+    firstRowNumber: number;
+    firstCurrency: string | null;
+  };
   /** A result that is no finite number, from figures too large to compute with. */
   "result-not-finite": { what: string };
   /** An error value stands in a cell that is read. */
@@ -52,6 +57,8 @@ export interface ReasonFacts {
   "looks-in-a-circle": { looks: string };
   /** A lift for which the lifting equation recommends no load at all; `most` is what would be covered, in words. */
   "lift-outside-method": { argument: string; given: string; most: string };
+  /** A stop for which there is no time: even as the only one, or only beside the others. */
+  "stop-not-met": { stop: string; evenAlone: boolean };
   /** The sheet was deleted since it was read. */
   "sheet-gone": { doing: string };
   /** A hidden sheet cannot be shown or selected. */

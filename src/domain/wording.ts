@@ -39,7 +39,8 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
   },
   "heading-row-missing": {
     kind: "bad input",
-    say: (f) => `${f.argument} has no heading row that is understood; pass the table with its headings, for example Table1[#All].`,
+    say: (f) =>
+      `${f.argument} has no heading row that is understood; pass the table with its headings, for example Table1[#All].`,
   },
   "column-missing": {
     kind: "bad input",
@@ -97,7 +98,8 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
   },
   "look-repeated": {
     kind: "bad input",
-    say: (f) => `${capital(f.look)} stands on two rows; give it one row, with its talents together, such as "Ana & Ben".`,
+    say: (f) =>
+      `${capital(f.look)} stands on two rows; give it one row, with its talents together, such as "Ana & Ben".`,
   },
   "look-before-its-after": {
     kind: "bad input",
@@ -112,9 +114,17 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
     say: (f) =>
       `${f.argument}: at "${f.given}" the lifting equation recommends no load, so there is no index; change the lift to ${f.most}.`,
   },
+  "stop-not-met": {
+    kind: "nothing to compute",
+    say: (f) =>
+      f.evenAlone
+        ? `${capital(f.stop)} cannot be reached, visited and left in time, even as the only stop; leave sooner, or go another day.`
+        : `There is no time for ${f.stop} beside the other stops; leave sooner, or go another day.`,
+  },
   "sheet-gone": {
     kind: "bad input",
-    say: (f) => `The sheet is no longer in the workbook, so it was not possible to ${f.doing}; check the workbook again.`,
+    say: (f) =>
+      `The sheet is no longer in the workbook, so it was not possible to ${f.doing}; check the workbook again.`,
   },
   "sheet-hidden": {
     kind: "bad input",
@@ -126,7 +136,8 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
   },
   "cells-changed": {
     kind: "bad input",
-    say: (f) => `On "${f.sheet}" these cells hold something else by now, so nothing was written: ${f.cells}; check again.`,
+    say: (f) =>
+      `On "${f.sheet}" these cells hold something else by now, so nothing was written: ${f.cells}; check again.`,
   },
   "cells-merged": {
     kind: "bad input",
