@@ -8,5 +8,7 @@ export function doneAt(table: Table, row: number, column: number): FieldValue<bo
   if (column < 0) return null;
   const raw = table.cells[row]![column];
   if (raw === null || raw === undefined || raw === 0 || raw === "") return null;
+  // A day, which is what mostly stands there, or a tick kept as 1.
+  if (typeof raw === "number") return true;
   return readDone(raw, argumentAt(table, row, column));
 }

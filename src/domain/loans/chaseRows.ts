@@ -1,3 +1,4 @@
+import { groupsInOrder } from "../groupsInOrder";
 import { isProblem } from "../isProblem";
 import { unreadFields } from "../unreadFields";
 import type { ChaseDays } from "./chaseDays";
@@ -24,7 +25,6 @@ export function chaseRows(requests: RequestRows, days: ChaseDays): readonly Chas
     if (reason !== "untold" && !isProblem(need)) toChase.push({ row: request.row, need: need ?? Infinity });
     else untold.push({ row: request.row, unread: unreadFields(request, DECIDE) });
   }
-  // Array.prototype.sort keeps the order of equals, which is the order of the sheet.
-  toChase.sort((a, b) => (a.need === b.need ? 0 : a.need - b.need));
-  return [...toChase, ...untold];
+  const soonestFirst = groupsInOrder(toChase, ({ need }) => need);
+  return [...soonestFirst, untold].flat();
 }

@@ -1,5 +1,6 @@
 import { isoFromSerial } from "../dates/isoFromSerial";
 import { fail } from "../fail";
+import { groupsInOrder } from "../groupsInOrder";
 import { isProblem } from "../isProblem";
 import type { Outcome } from "../outcome";
 import { succeed } from "../succeed";
@@ -33,7 +34,6 @@ export function dueRows(pieces: PieceRows, from: number, to: number): Outcome<re
     if (typeof due === "number" && !isProblem(quantity)) dueIn.push({ row: piece.row, due });
     else untold.push({ row: piece.row, due: null, unread: unreadFields(piece, DECIDE) });
   }
-  // Array.prototype.sort keeps the order of equals, which is the order of the sheet.
-  dueIn.sort((a, b) => a.due - b.due);
-  return succeed([...dueIn, ...untold]);
+  const soonestFirst = groupsInOrder(dueIn, ({ due }) => due);
+  return succeed([...soonestFirst, untold].flat());
 }

@@ -1,3 +1,4 @@
+import { groupsInOrder } from "../groupsInOrder";
 import { isProblem } from "../isProblem";
 import { valueHeld } from "../value/valueHeld";
 import type { LateRow } from "./lateRow";
@@ -33,24 +34,12 @@ export function lateRows(pieces: PieceRows, asOf: number): readonly LateRow[] {
     const value = valueHeld(piece, quantity);
     late.push({ row: piece.row, daysLate: asOf - due, valueTenThousandths: typeof value === "number" ? value : 0 });
   }
-  const ranked = mostLateFirst(late);
-  for (const row of untold) ranked.push(row);
-  return ranked;
-}
-
-/** By days first, of which there are few, so that a row is compared only with those as late as itself. */
-function mostLateFirst(late: readonly RankedRow[]): LateRow[] {
-  const byDays = new Map<number, RankedRow[]>();
-  for (const row of late) {
-    const asLate = byDays.get(row.daysLate);
-    if (asLate === undefined) byDays.set(row.daysLate, [row]);
-    else asLate.push(row);
-  }
   const ranked: LateRow[] = [];
-  for (const days of [...byDays.keys()].sort((a, b) => b - a)) {
+  for (const asLate of groupsInOrder(late, ({ daysLate }) => -daysLate)) {
     // Array.prototype.sort keeps the order of equals, which is the order of the sheet.
-    const asLate = byDays.get(days)!.sort((a, b) => b.valueTenThousandths - a.valueTenThousandths);
+    asLate.sort((a, b) => b.valueTenThousandths - a.valueTenThousandths);
     for (const row of asLate) ranked.push(row);
   }
+  for (const row of untold) ranked.push(row);
   return ranked;
 }
