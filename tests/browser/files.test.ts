@@ -71,9 +71,7 @@ test("one's own file opens in place of the sample, and what was saved is in it",
 
 test("rows put in by the grid's own menu are in the saved file, with the table and the formulas below", async () => {
   const { page } = bench;
-  await page.locator("#grid").getByText("Job", { exact: true }).first().click();
-  await page.waitForTimeout(500);
-  await insertRowAbove3(page);
+  await insertRowAbove3(page, "Job");
   const parts = await saved();
   const book = strFromU8(parts["xl/workbook.xml"] ?? new Uint8Array());
   expect(book).toMatch(/name="AsOf"[^>]*>Job!\$B\$5</);
@@ -97,6 +95,31 @@ test("changes survive a reload: the page offers the copy it kept", async () => {
   await page.waitForTimeout(4000);
   expect(await shownAt(page, TRY, "C20")).toContain("kept over the reload");
   expect(await page.locator("#unsaved").isVisible()).toBe(true);
+});
+
+test("a sheet that the file protects takes no typing, and the others do", async () => {
+  const { page } = bench;
+  const parts = unzipSync(new Uint8Array(readFileSync(SAMPLE)));
+  const path = "xl/worksheets/sheet3.xml";
+  const open = strFromU8(parts[path] ?? new Uint8Array());
+  parts[path] = strToU8(
+    open.replace("</sheetData>", '</sheetData><sheetProtection sheet="1" objects="1" scenarios="1"/>'),
+  );
+  page.once("dialog", (dialog) => void dialog.accept());
+  await choose("protected.xlsx", zipSync(parts));
+  await page.waitForFunction(() => document.getElementById("file-name")?.textContent === "protected.xlsx");
+  await page.waitForTimeout(1500);
+  await page.locator("#grid").getByText("Lenders", { exact: true }).first().click();
+  await page.waitForTimeout(900);
+  const cells = await page.locator('#grid canvas[id^="univer-sheet-main-canvas"]').boundingBox();
+  if (cells === null) throw new Error("The grid has no canvas");
+  await page.mouse.click(cells.x + 150, cells.y + 118);
+  await page.keyboard.type("x");
+  await page.getByText("This sheet is protected in the file").waitFor();
+  await page.getByRole("button", { name: "ok" }).click();
+  expect(await page.locator("#cell-text").textContent()).toMatch(/^A5 .*Orla & Finch Press/);
+  await type(page, TRY, "A20", "here it may be typed");
+  expect(await shownAt(page, TRY, "A20")).toContain("here it may be typed");
 });
 
 test("nothing was complained of on the way", () => {

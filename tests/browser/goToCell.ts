@@ -18,7 +18,7 @@ async function until(page: Page, start: string): Promise<void> {
     (words) => document.getElementById("cell-live")?.textContent?.startsWith(words) === true,
     start,
     {
-      timeout: 10_000,
+      timeout: 20_000,
     },
   );
 }

@@ -50,7 +50,7 @@ test("rows put in move the sentence behind an error along with its cell", async 
   const { page } = bench;
   await type(page, "Try here", "D20", '=TACK.DUE(DATE(2026,3,2),"soonish")');
   expect(await shownAt(page, "Try here", "D20")).toContain('"soonish"');
-  await insertRowAbove3(page);
+  await insertRowAbove3(page, "Try here");
   expect(await shownAt(page, "Try here", "D21")).toContain('"soonish"');
 });
 

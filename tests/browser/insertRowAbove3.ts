@@ -1,7 +1,9 @@
 import type { Page } from "playwright-core";
+import { goToCell } from "./goToCell";
 
-/** Puts one row in above row 3 of the sheet in sight, by the menu of the row's number. */
-export async function insertRowAbove3(page: Page): Promise<void> {
+/** Puts one row in above row 3 of a sheet, by the menu of the row's number. */
+export async function insertRowAbove3(page: Page, sheet: string): Promise<void> {
+  await goToCell(page, sheet, "B3");
   const cells = await page.locator('#grid canvas[id^="univer-sheet-main-canvas"]').boundingBox();
   if (cells === null) throw new Error("The grid has no canvas");
   const [x, y] = [cells.x + 20, cells.y + 76];

@@ -12,6 +12,7 @@ export interface BookSheet {
   readonly relationship: string;
   /** The part that holds its cells; null for a sheet that is a chart, which stays in the file as it is. */
   readonly path: string | null;
+  readonly isProtected: boolean;
 }
 
 export interface BookName {
@@ -37,12 +38,14 @@ export function readBook(parts: WorkbookParts): Book {
     const relationship = xmlAttribute(tag, "(?:\\w+:)?id") ?? "";
     const path = targets.get(relationship);
     const state = xmlAttribute(tag, "state");
+    const isSheet = path?.includes("worksheets/") === true;
     return {
       name: xmlAttribute(tag, "name") ?? "",
       sheetId: xmlAttribute(tag, "sheetId") ?? "",
       state: state === "hidden" || state === "veryHidden" ? state : "visible",
       relationship,
-      path: path?.includes("worksheets/") === true ? path : null,
+      path: isSheet ? path : null,
+      isProtected: isSheet && /<(?:\w+:)?sheetProtection\b[^>]*\ssheet="(?:1|true)"/.test(partText(parts, path)),
     };
   });
   const names = [...xml.matchAll(/<(?:\w+:)?definedName\b([^>]*)>([^<]*)</g)].map(([, attributes = "", text = ""]) => ({

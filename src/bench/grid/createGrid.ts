@@ -15,6 +15,7 @@ import { UniverSheetsTablePreset } from "@univerjs/preset-sheets-table";
 import tableWords from "@univerjs/preset-sheets-table/locales/en-US";
 import { defaultTheme } from "@univerjs/themes";
 import { mendLexer } from "./mendLexer";
+import { ownWords } from "./ownWords";
 
 export type EngineFunction = readonly [typeof BaseFunction, string];
 
@@ -46,6 +47,7 @@ export function createGrid({ container, functions, descriptions, dark }: GridPar
         sortWords,
         dataValidationWords,
         conditionalFormattingWords,
+        ownWords,
       ),
     },
   });

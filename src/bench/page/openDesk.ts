@@ -7,6 +7,7 @@ import type { Grid } from "../grid/createGrid";
 import { firstCalculation } from "../grid/firstCalculation";
 import { formatSpills } from "../grid/formatSpills";
 import { growTables } from "../grid/growTables";
+import { protectSheets } from "../grid/protectSheets";
 import { selectFirstCells } from "../grid/selectFirstCells";
 import { createBenchPort } from "../port/createBenchPort";
 import { openGrid, type OpenGrid } from "../port/openGrid";
@@ -91,6 +92,10 @@ async function layOut({ grid, sentences, edited }: DeskParts, file: OpenedFile, 
     },
   });
   await calculated;
+  await protectSheets(
+    open,
+    file.book.sheets.filter(({ isProtected }) => isProtected).map(({ sheetId }) => sheetId),
+  );
   const structure = followStructure(open, () => {
     // The sentences are kept by cell, and the cells have moved: calculating anew tells them again.
     sentences.forgetAll();
