@@ -1,6 +1,7 @@
+import type { DatedPlan } from "../domain/day/looksOfPiece";
+import type { NeedingLook } from "../domain/day/neededPiece";
 import type { Terms } from "../domain/dates/terms/terms";
 import type { Outcome } from "../domain/outcome";
-import type { NamedLook } from "../sheet/looksNamed";
 import type { CheckedDay } from "./checkedDay";
 import type { CheckedRow } from "./checkedRow";
 import type { CheckedWorkbook } from "./checkedWorkbook";
@@ -32,8 +33,10 @@ export interface CheckFacts {
   day(raw: unknown): DayReading;
   /** How a row's piece stands on the day of the check; null where that is in doubt (see loanIn). */
   loan(row: CheckedRow): Loan | null;
-  /** The looks that a piece's row names. */
-  looksOf(row: CheckedRow): readonly NamedLook[];
+  /** The plans that could be made of those days. */
+  plans(): readonly DatedPlan[];
+  /** The looks that a piece's row names, and those that list the piece. */
+  looksOf(row: CheckedRow): readonly NeedingLook[];
   /** What `work` comes to for a text, worked out once in a run; `about` says what is worked out. */
   once<T>(about: string, text: string, work: () => T): T;
 }

@@ -1,6 +1,11 @@
+import type { Look } from "../domain/day/look";
+import { looksByNumber } from "../sheet/looksByNumber";
 import { looksNamed } from "../sheet/looksNamed";
+import { nameKey } from "../sheet/nameKey";
+import { readLooks } from "../sheet/readLooks";
 import { readTerms } from "../sheet/readTerms";
 import type { SheetTable } from "../sheet/sheetTable";
+import { withOwnLooks } from "../sheet/withOwnLooks";
 import { checkedDaysOf } from "./checkedDaysOf";
 import type { CheckedWorkbook } from "./checkedWorkbook";
 import type { CheckFacts } from "./checkFacts";
@@ -43,12 +48,27 @@ export function checkFactsOf(workbook: CheckedWorkbook, asOf: number): CheckFact
       const known = ofTable[row.row];
       return known === undefined ? (ofTable[row.row] = loanIn(row, asOf)) : known;
     },
+    plans: () =>
+      once("plans", "", () => facts.days().flatMap(({ date, plan }) => (plan.ok ? [{ date, plan: plan.value }] : []))),
     looksOf: (row) => {
       const text = textIn(row, "look");
-      return text === null ? NO_LOOKS : once("looks named", text, () => looksNamed(text, facts.looks()));
+      const named = text === null ? NO_LOOKS : once("looks named", text, () => looksNamed(text, facts.looks()));
+      const listing = once("looks by number", "", () => looksByNumber(listedLooks(workbook)));
+      const number = listing.size === 0 ? null : textIn(row, "piece");
+      const own = number === null ? undefined : listing.get(nameKey(number));
+      return own === undefined ? named : withOwnLooks(named, own);
     },
   };
   return facts;
 }
 
 const NO_LOOKS = [] as const;
+
+/** The looks of every table that can be read; the cells of the others have findings of their own. */
+function listedLooks(workbook: CheckedWorkbook): readonly Look[] {
+  return workbook.tables.flatMap((table) => {
+    if (table.kind !== "looks" || table.columnOf["pieces"] === undefined) return [];
+    const looks = readLooks(table);
+    return looks.ok ? looks.value : [];
+  });
+}

@@ -1,6 +1,8 @@
 import { dayPlan } from "../domain/day/dayPlan";
-import type { Look } from "../domain/day/look";
+import { likelyCall } from "../domain/day/likelyCall";
+import { looksByDay } from "../domain/day/looksByDay";
 import { smallestCrew } from "../domain/day/smallestCrew";
+import { readHours } from "../sheet/readHours";
 import { readLooks } from "../sheet/readLooks";
 import { readQuantity } from "../sheet/readQuantity";
 import { readTimeOfDay } from "../sheet/readTimeOfDay";
@@ -10,13 +12,13 @@ import type { CheckedWorkbook } from "./checkedWorkbook";
 import { cellIn } from "./cellIn";
 import { dayIn } from "./dayIn";
 
-/** Where no call is given the hour does not matter, since only what overlaps is asked. */
-const NINE = 9 / 24;
+/** A day table says after how many hours the meal is due and not how long it is: the least that labour rules ask for, such as California's Wage Order 12. */
+const LEAST_MEAL_MINUTES = 30;
 /** A table with more looks on one day is no shoot day, and is not planned. */
 const MOST_LOOKS = 300;
 
 /**
- * The plan of each day of the looks tables, with the call, dressers and chairs of the day table where it has that day.
+ * The plan of each day of the looks tables, with the call, meal, dressers and chairs of the day table where it has that day.
  *
  * Looks without a date belong to one day of their own. A table with a cell that cannot be read has no plan: that cell has a
  * finding of its own.
@@ -26,28 +28,25 @@ export function checkedDaysOf(workbook: CheckedWorkbook): readonly CheckedDay[] 
     if (table.kind !== "looks") return [];
     const looks = readLooks(table);
     if (!looks.ok) return [];
-    const byDate = new Map<number | null, Look[]>();
-    for (const look of looks.value) {
-      const ofDay = byDate.get(look.date);
-      if (ofDay === undefined) byDate.set(look.date, [look]);
-      else ofDay.push(look);
-    }
-    return [...byDate].flatMap(([date, ofDay]) => {
+    return [...looksByDay(looks.value)].flatMap(([date, ofDay]) => {
       if (ofDay.length > MOST_LOOKS) return [];
-      const row = dayRow(workbook, date);
-      const call = row === null ? NINE : (valueOf(readTimeOfDay(cellIn(row, "call"), "")) ?? NINE);
+      const dayRow = rowOfDay(workbook, date);
+      const said = dayRow === null ? null : valueOf(readTimeOfDay(cellIn(dayRow, "call"), ""));
+      const afterHours = dayRow === null ? null : valueOf(readHours(cellIn(dayRow, "meal"), "")) || null;
       const crew = {
         ...smallestCrew,
-        dressers: count(row, "dressers") ?? smallestCrew.dressers,
-        chairs: count(row, "chairs") ?? smallestCrew.chairs,
+        dressers: count(dayRow, "dressers") ?? smallestCrew.dressers,
+        chairs: count(dayRow, "chairs") ?? smallestCrew.chairs,
+        meal: afterHours === null ? null : { afterHours, minutes: LEAST_MEAL_MINUTES },
       };
-      return [{ table, date, plan: dayPlan({ looks: ofDay, call, crew, changes: new Map() }) }];
+      const plan = dayPlan({ looks: ofDay, call: said ?? likelyCall(ofDay), crew, changes: new Map() });
+      return [{ table, date, dayRow, isCallSaid: said !== null, plan }];
     });
   });
 }
 
 /** The row of the day table for a date; the only row there is where it names none. */
-function dayRow(workbook: CheckedWorkbook, date: number | null): CheckedRow | null {
+function rowOfDay(workbook: CheckedWorkbook, date: number | null): CheckedRow | null {
   const rows = workbook.tables
     .filter((table) => table.kind === "day")
     .flatMap((table) => table.dataRows.map((row) => ({ table, row })));

@@ -12,6 +12,8 @@ export interface Loan {
   readonly back: number | null;
   readonly isSettled: boolean;
   readonly quantity: number;
+  /** null where it is not said. */
+  readonly quantityBack: number | null;
   /** How many are still out. */
   readonly held: number;
 }
@@ -28,8 +30,9 @@ export function loanIn(row: CheckedRow, asOf: number): Loan | null {
   const settled = readDone(cellIn(row, "settled"), "");
   if (settled !== null && typeof settled !== "boolean") return null;
   const quantity = amountIn(row, "quantity") || 1;
-  const held = quantityHeld({ out, back, settled, quantity, quantityBack: amountIn(row, "quantityBack") }, asOf);
-  return { out, back, isSettled: settled === true, quantity, held: typeof held === "number" ? held : 0 };
+  const quantityBack = amountIn(row, "quantityBack");
+  const held = quantityHeld({ out, back, settled, quantity, quantityBack }, asOf);
+  return { out, back, isSettled: settled === true, quantity, quantityBack, held: typeof held === "number" ? held : 0 };
 }
 
 function amountIn(row: CheckedRow, field: string): number | null {

@@ -1,4 +1,4 @@
-import type { NamedLook } from "../sheet/looksNamed";
+import type { NeedingLook } from "../domain/day/neededPiece";
 import type { CheckedRow } from "./checkedRow";
 import type { CheckedWorkbook } from "./checkedWorkbook";
 
@@ -13,7 +13,7 @@ export interface LookPieces {
 /** The pieces of every look that a piece names, by the look's key. */
 export function lookPieces(
   workbook: CheckedWorkbook,
-  looksOf: (row: CheckedRow) => readonly NamedLook[],
+  looksOf: (row: CheckedRow) => readonly NeedingLook[],
 ): ReadonlyMap<string, LookPieces> {
   const pieces = new Map<string, { readonly name: string; readonly rows: CheckedRow[] }>();
   for (const table of workbook.tables) {

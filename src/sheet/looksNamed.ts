@@ -1,11 +1,6 @@
+import type { NeedingLook } from "../domain/day/neededPiece";
 import { isUndecided } from "./isUndecided";
 import { lookKey } from "./lookKey";
-
-/** One look as a piece names it. */
-export interface NamedLook {
-  readonly name: string;
-  readonly key: string;
-}
 
 const LONGEST_SPAN = 30;
 // Common practice, no source: said of a piece that is in no look of its own.
@@ -15,10 +10,10 @@ const NO_LOOK =
 /**
  * The looks that a cell of a piece names: one, a list ("3, 7", "3 & 7", "3/7") or a span of numbers ("1-3").
  *
- * Words that name no look ("spare", "all", "tbc") name none. A cell that is a listed look as a whole is that look, whatever
+ * Words that name no look ("spare", "all", "tbc") name none, and a look named twice is named once. A cell that is a listed look as a whole is that look, whatever
  * signs stand in it; `listed` has the keys of those.
  */
-export function looksNamed(cell: string, listed: { has(key: string): boolean } | null): readonly NamedLook[] {
+export function looksNamed(cell: string, listed: { has(key: string): boolean } | null): readonly NeedingLook[] {
   const whole = cell.trim();
   if (whole === "" || isUndecided(whole) || NO_LOOK.test(whole)) return [];
   const key = lookKey(whole);
@@ -36,5 +31,5 @@ export function looksNamed(cell: string, listed: { has(key: string): boolean } |
     .map((part) => part.trim())
     .filter((part) => part !== "" && !isUndecided(part) && !NO_LOOK.test(part))
     .map((name) => ({ name, key: lookKey(name) }))
-    .filter((look) => look.key !== "");
+    .filter(({ key: each }, at, all) => each !== "" && all.findIndex((other) => other.key === each) === at);
 }

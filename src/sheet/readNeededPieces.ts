@@ -2,10 +2,12 @@ import type { Look } from "../domain/day/look";
 import type { NeededPieces, NeedingLook } from "../domain/day/neededPiece";
 import { isProblem } from "../domain/isProblem";
 import { isOwnKit } from "./isOwnKit";
+import { looksByNumber } from "./looksByNumber";
 import { looksNamed } from "./looksNamed";
 import { nameKey } from "./nameKey";
 import { readPieces } from "./readPieces";
 import type { Table } from "./table";
+import { withOwnLooks } from "./withOwnLooks";
 
 const NONE: readonly NeedingLook[] = [];
 
@@ -32,25 +34,9 @@ export function readNeededPieces(table: Table, looks: readonly Look[]): NeededPi
       const own = typeof number === "string" ? looksOfNumber.get(nameKey(number)) : undefined;
       return {
         row,
-        looks:
-          own === undefined
-            ? named
-            : [...new Map([...named, ...own].map((look) => [look.key, look] as const)).values()],
+        looks: own === undefined ? named : withOwnLooks(named, own),
       };
     },
     isBorrowed: ({ lender }) => lender === null || isProblem(lender) || !isOwnKit(lender),
   };
-}
-
-function looksByNumber(looks: readonly Look[]): ReadonlyMap<string, readonly NeedingLook[]> {
-  const byNumber = new Map<string, NeedingLook[]>();
-  for (const { pieces, label, key } of looks) {
-    for (const number of pieces) {
-      const known = byNumber.get(nameKey(number));
-      const look = { name: String(label), key };
-      if (known === undefined) byNumber.set(nameKey(number), [look]);
-      else known.push(look);
-    }
-  }
-  return byNumber;
 }

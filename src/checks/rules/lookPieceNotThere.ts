@@ -1,5 +1,6 @@
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
 import { isOwnKit } from "../../sheet/isOwnKit";
+import { whyNotThere } from "../../domain/loans/whyNotThere";
 import type { CheckedRow } from "../checkedRow";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
@@ -43,10 +44,11 @@ export const lookPieceNotThere = defineRule({
       const day = (listed === null ? null : dayIn(listed, "date")) ?? dayIn(row, "shoot");
       if (day === null || isFarOff(day, facts.asOf)) continue;
       const data = { look: lookName(name), day: isoFromSerial(day) };
-      if (out !== null && out > day) {
+      const why = whyNotThere({ ...loan, settled: false }, day);
+      if (why === "out later" && out !== null) {
         return report({ row, field: "out", messageId: "notYetOut", data: { ...data, out: isoFromSerial(out) } });
       }
-      if (back !== null && back <= day) {
+      if (why === "already back" && back !== null) {
         return report({ row, field: "back", messageId: "alreadyBack", data: { ...data, back: isoFromSerial(back) } });
       }
       // Once the day is past, what was due before it is late or back, and is reported so.
@@ -54,7 +56,7 @@ export const lookPieceNotThere = defineRule({
         const field = holdsSomething(row, "extendedTo") ? "extendedTo" : "due";
         return report({ row, field, messageId: "dueBefore", data: { ...data, due: isoFromSerial(due) } });
       }
-      if (out === null && day < facts.asOf && isBorrowed(row) && row.table.columnOf["out"] !== undefined) {
+      if (why === "never out" && day < facts.asOf && isBorrowed(row) && row.table.columnOf["out"] !== undefined) {
         return report({ row, field: "out", messageId: "neverOut", data });
       }
     }

@@ -1,8 +1,8 @@
+import { looksOfPiece } from "../../domain/day/looksOfPiece";
+import { pieceOverlaps } from "../../domain/day/pieceOverlaps";
 import type { PlannedLook } from "../../domain/day/plannedDay";
 import { readQuantity } from "../../sheet/readQuantity";
 import { cellIn } from "../cellIn";
-import type { CheckedRow } from "../checkedRow";
-import type { CheckFacts } from "../checkFacts";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { lookName } from "../lookName";
@@ -27,42 +27,17 @@ export const pieceInTwoLooks = defineRule({
     if (named.length < 2) return;
     const quantity = readQuantity(cellIn(row, "quantity"), "");
     if (!quantity.ok) return;
-    const keys = new Set(named.map(({ key }) => key));
-    for (const planned of plannedLooks(row, keys, facts)) {
-      const spans = planned.map(spanOf).sort((a, b) => a.from - b.from);
-      for (const [at, span] of spans.entries()) {
-        const wearing = spans.slice(0, at).filter((earlier) => earlier.until > span.from + A_SECOND);
-        if (wearing.length < (quantity.value || 1)) continue;
-        const last = wearing.reduce((latest, earlier) => (earlier.until > latest.until ? earlier : latest));
-        const data = { look: last.look, until: clock(last.until), other: span.look, from: clock(span.from) };
-        return report({ row, field: "look", messageId: "overlap", data });
-      }
-    }
+    const looks = named.flatMap(({ key }) => looksOfPiece(key, dayIn(row, "shoot"), facts.plans()));
+    const [first] = pieceOverlaps(looks, quantity.value || 1);
+    if (first === undefined) return;
+    const { wearing, needing, from, until } = first;
+    const data = { look: nameOf(wearing), until: clock(until), other: nameOf(needing), from: clock(from) };
+    report({ row, field: "look", messageId: "overlap", data });
   },
 });
 
-const A_SECOND = 1 / 86_400;
-
-/** The looks of a piece as planned, day by day; a piece with a shoot day is asked about that day alone. */
-function plannedLooks(
-  row: CheckedRow,
-  keys: ReadonlySet<string>,
-  facts: CheckFacts,
-): readonly (readonly PlannedLook[])[] {
-  const shoot = dayIn(row, "shoot");
-  return facts.days().flatMap(({ date, plan }) => {
-    if (!plan.ok || (shoot !== null && date !== null && date !== shoot)) return [];
-    const looks = plan.value.looks.filter(({ look }) => keys.has(look.key));
-    return looks.length < 2 ? [] : [looks];
-  });
-}
-
-function spanOf({ look, steps, readyBy, shootUntil }: PlannedLook): { look: string; from: number; until: number } {
-  return {
-    look: lookName(String(look.label)),
-    from: steps.find(({ kind }) => kind === "change")?.from ?? readyBy,
-    until: shootUntil,
-  };
+function nameOf({ look }: PlannedLook): string {
+  return lookName(String(look.label));
 }
 
 function clock(time: number): string {

@@ -21,6 +21,16 @@ testRule(lookPieceNotThere, {
       },
     },
     {
+      title: "a piece of which only some are back by the day",
+      tables: {
+        pieces: [
+          ["Piece", "Look", "Out", "Back", "Quantity", "Quantity back"],
+          ["P1", 1, day("2026-03-02"), day("2026-03-05"), 3, 1],
+        ],
+        looks,
+      },
+    },
+    {
       title: "a piece that goes out on the day and is due on it",
       tables: { pieces: [pieces, ["P1", "Halden", 1, shoot, shoot, null, null, null, null]], looks },
     },

@@ -44,6 +44,21 @@ testRule(pieceInTwoLooks, {
       },
     },
     {
+      title: "looks that list pieces of their own",
+      tables: {
+        pieces: [
+          ["Piece", "Look"],
+          ["P1", null],
+          ["P2", 2],
+        ],
+        looks: [
+          ["Look", "Talent", "Change", "Shooting", "Pieces"],
+          [1, "Ana", 10, 30, "P1, scarf"],
+          [2, "Bo", 10, 30, "P2, scarf"],
+        ],
+      },
+    },
+    {
       title: "looks on two days",
       tables: {
         pieces: [
@@ -87,6 +102,22 @@ testRule(pieceInTwoLooks, {
     },
   ],
   findings: [
+    {
+      title: "a piece that one look lists among its own pieces and that names another",
+      tables: {
+        pieces: [
+          ["Piece", "Look"],
+          ["P1", 1],
+          ["P2", 2],
+        ],
+        looks: [
+          ["Look", "Talent", "Change", "Shooting", "Pieces"],
+          [1, "Ana", 10, 30, "P1"],
+          [2, "Bo", 10, 30, "P1, P2"],
+        ],
+      },
+      expect: [{ at: "pieces!B2", messageId: "overlap", data: { look: "1", other: "2" } }],
+    },
     {
       title: "a look that is changed while the piece is still worn in another",
       // One dresser, one camera: look 1 is changed 09:00-09:10 and shot until 09:40; look 2 is changed from 09:10.
