@@ -4,6 +4,6 @@ const SOURCE = "Written by npm run docs from the comments over src/functions/bin
 
 /** What the functions say of themselves, as the data file that the pane reads: shared/function-docs.json. */
 export function functionDocsJson(docs) {
-  const functions = docs.map(({ file: _file, ...doc }) => doc);
+  const functions = docs.map((doc) => ({ ...doc, file: undefined }));
   return format(JSON.stringify({ source: SOURCE, functions }), { parser: "json", printWidth: 120 });
 }

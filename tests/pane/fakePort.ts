@@ -5,12 +5,15 @@ import type { Cell } from "../../src/sheet/cell";
 import type { CellEdit, WriteReceipt } from "../../src/sheet/cellEdit";
 import type { CellPosition } from "../../src/sheet/cellPosition";
 import type { SheetChange, SheetPort } from "../../src/sheet/SheetPort";
-import type { SheetSnapshot, WorkbookSnapshot } from "../../src/sheet/sheetSnapshot";
+import type { SheetSnapshot, TableArea, WorkbookSnapshot } from "../../src/sheet/sheetSnapshot";
 
 /** A sheet as a test writes it down: name and rows, headings first. */
 export interface FakeSheet {
   readonly name: string;
   readonly rows: readonly (readonly Cell[])[];
+  /** Formulas by "row,column"; the cell shows what `rows` says. */
+  readonly formulas?: Readonly<Record<string, string>>;
+  readonly tables?: readonly TableArea[];
 }
 
 /** The port, and what the user behind its back can do. */
@@ -23,6 +26,7 @@ export interface FakePort extends SheetPort {
     call: "readWorkbook" | "readSheet" | "write" | "writeKept" | "readKept" | "goTo" | "restore",
   ) => void;
   readonly at: (sheetId: string, row: number, column: number) => Cell;
+  readonly formulaAt: (sheetId: string, row: number, column: number) => string | null;
   readonly calls: readonly string[];
   readonly wentTo: readonly CellPosition[];
   readonly kept: ReadonlyMap<string, string>;
@@ -42,7 +46,8 @@ export function fakePort(
       {
         name: sheet.name,
         rows: sheet.rows.map((row) => [...row]),
-        formulas: new Map<string, string>(),
+        formulas: new Map<string, string>(Object.entries(sheet.formulas ?? {})),
+        tables: sheet.tables ?? [],
         isProtected: false,
       },
     ]),
@@ -74,9 +79,11 @@ export function fakePort(
       firstColumn: 0,
       values: sheet.rows.map((row) => columns.map((column) => row[column] ?? null)),
       formulas: sheet.rows.map((_, row) => columns.map((column) => sheet.formulas.get(`${row},${column}`) ?? null)),
-      tables: [],
+      tables: sheet.tables,
     };
   };
+  const formulaAt = ({ sheetId, row, column }: CellPosition): string | undefined =>
+    held.get(sheetId)?.formulas.get(`${row},${column}`);
   const cellAt = ({ sheetId, row, column }: CellPosition): Cell => held.get(sheetId)?.rows[row]?.[column] ?? null;
   const put = ({ sheetId, row, column }: CellPosition, value: Cell, formula?: string): void => {
     const sheet = held.get(sheetId);
@@ -104,14 +111,24 @@ export function fakePort(
           given: sheet.name,
           expected: "a sheet that is not protected",
         });
-      if (JSON.stringify(cellAt(edit.at)) !== JSON.stringify(edit.expected))
+      const isAsExpected =
+        edit.expectedFormula === undefined
+          ? formulaAt(edit.at) === undefined && JSON.stringify(cellAt(edit.at)) === JSON.stringify(edit.expected)
+          : formulaAt(edit.at) === edit.expectedFormula;
+      if (!isAsExpected)
         return fail("argument-not-usable", {
           argument: label,
           given: String(cellAt(edit.at)),
           expected: "the cell as it was when checked",
         });
     }
-    const prior = edits.map((edit) => ({ at: edit.at, expected: edit.value, value: cellAt(edit.at) }));
+    const prior = edits.map((edit) => ({
+      at: edit.at,
+      expected: edit.value,
+      ...(edit.formula !== undefined && { expectedFormula: edit.formula }),
+      value: cellAt(edit.at),
+      ...(formulaAt(edit.at) !== undefined && { formula: formulaAt(edit.at) }),
+    }));
     for (const edit of edits) put(edit.at, edit.value, edit.formula);
     for (const sheetId of new Set(edits.map((edit) => edit.at.sheetId))) tell(sheetId);
     return succeed({ label, prior });
@@ -167,5 +184,6 @@ export function fakePort(
     },
     failNext: (call) => void failing.add(call),
     at: (sheetId, row, column) => cellAt({ sheetId, row, column }),
+    formulaAt: (sheetId, row, column) => formulaAt({ sheetId, row, column }) ?? null,
   };
 }

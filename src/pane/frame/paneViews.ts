@@ -1,6 +1,7 @@
 import { checkPaneView } from "../check/checkPaneView";
+import { columnsPaneView } from "../columns/columnsPaneView";
 import { todayPaneView } from "../today/todayPaneView";
 import type { PaneView } from "./PaneView";
 
 /** The views of the pane, in the order of their tabs. */
-export const paneViews: readonly PaneView[] = [todayPaneView, checkPaneView];
+export const paneViews: readonly PaneView[] = [todayPaneView, checkPaneView, columnsPaneView];
