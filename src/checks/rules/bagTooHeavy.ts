@@ -32,11 +32,11 @@ export const bagTooHeavy = defineRule({
       const loan = facts.loan(checked);
       if (loan !== null && (loan.back !== null || loan.isSettled)) continue;
       const piece = pieces.at(index);
-      const one = pieceGrams(piece);
-      if (!one.ok || isProblem(piece.quantity)) continue;
+      const grams = pieceGrams(piece);
+      if (isProblem(grams) || isProblem(piece.quantity)) continue;
       const key = nameKey(bag) || bag;
       const seen = bags.get(key) ?? { row: checked, bag, grams: 0 };
-      seen.grams += one.value.grams * (piece.quantity || 1);
+      seen.grams += grams * (piece.quantity || 1);
       bags.set(key, seen);
     }
     for (const { row, bag, grams } of bags.values()) {

@@ -1,4 +1,5 @@
 import { pieceGrams } from "../../domain/carry/pieceGrams";
+import { isProblem } from "../../domain/isProblem";
 import { showGiven } from "../../domain/showGiven";
 import { readCarriedPieces } from "../../sheet/readCarriedPieces";
 import { defineRule } from "../defineRule";
@@ -25,7 +26,7 @@ export const weightNotKnown = defineRule({
     for (const [index, row] of table.dataRows.entries()) {
       const piece = pieces.at(index);
       // A cell that cannot be read has a finding of its own.
-      if (piece.grams === null && (piece.kind === null || piece.kind === "other") && !pieceGrams(piece).ok)
+      if (piece.grams === null && (piece.kind === null || piece.kind === "other") && isProblem(pieceGrams(piece)))
         unknown.push({ row, given: piece.named });
     }
     if (unknown.length * 2 >= table.dataRows.length) return;

@@ -23,11 +23,10 @@ export function carriedGrams(pieces: CarriedPieces): Outcome<CarriedGrams> {
     const piece = pieces.at(index);
     const { quantity } = piece;
     if (isProblem(quantity)) return { ok: false, problem: quantity };
-    const one = pieceGrams(piece);
-    if (!one.ok) return one;
-    const grams = one.value.grams * (quantity || 1);
-    if (one.value.isEstimated) estimatedGrams += grams;
-    else weighedGrams += grams;
+    const grams = pieceGrams(piece);
+    if (isProblem(grams)) return { ok: false, problem: grams };
+    if (piece.grams === null) estimatedGrams += grams * (quantity || 1);
+    else weighedGrams += grams * (quantity || 1);
   }
   return succeed({ weighedGrams, estimatedGrams });
 }

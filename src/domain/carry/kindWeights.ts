@@ -49,13 +49,13 @@ function newTally(kind: string | null): Tally {
 
 function addPiece(tally: Tally, piece: CarriedPiece): void {
   const { quantity } = piece;
-  const one = pieceGrams(piece);
+  const grams = pieceGrams(piece);
   // A weight that cannot be read was weighed all the same.
   const field = piece.grams === null ? "estimatedGrams" : "weighedGrams";
   const count = isProblem(quantity) ? quantity : quantity || 1;
   tally.pieces = sumOf(tally.pieces, count);
-  if (!one.ok) tally[field] = sumOf(tally[field], one.problem);
-  else tally[field] = sumOf(tally[field], isProblem(count) ? count : one.value.grams * count);
+  const all = isProblem(grams) ? grams : isProblem(count) ? count : grams * count;
+  tally[field] = sumOf(tally[field], all);
 }
 
 /** The sum, or the first problem of the two. */

@@ -35,8 +35,8 @@ export function packedBagsOf(rows: readonly BagPiece[], limitGrams: number, gram
   const pieces: { label: BagPiece["label"]; grams: number | Problem; thing: Thing }[] = [];
   for (const row of rows) {
     const { label, together, quantity } = row;
-    const one = pieceGrams(row);
-    const problem = [quantity, together].find(isProblem) ?? (one.ok ? null : one.problem);
+    const grams = pieceGrams(row);
+    const problem = [quantity, together, grams].find(isProblem) ?? null;
     const count = isProblem(quantity) ? 1 : quantity || 1;
     if (pieces.length + count > MOST_PIECES) return fail("argument-not-usable", tooMany(pieces.length + count));
     for (let piece = 0; piece < count; piece++) {
@@ -46,8 +46,8 @@ export function packedBagsOf(rows: readonly BagPiece[], limitGrams: number, gram
         if (typeof together === "string") groups.set(together, thing);
       }
       thing.problem ??= problem;
-      if (one.ok) thing.milligrams += Math.round(one.value.grams * MILLIGRAMS);
-      pieces.push({ label, grams: one.ok ? one.value.grams : one.problem, thing });
+      if (!isProblem(grams)) thing.milligrams += Math.round(grams * MILLIGRAMS);
+      pieces.push({ label, grams, thing });
     }
   }
 

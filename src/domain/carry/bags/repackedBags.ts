@@ -1,3 +1,4 @@
+import { seededRandom } from "../../seededRandom";
 import type { Bag, BagLoad } from "./bagLoad";
 import type { Steps } from "./steps";
 
@@ -19,12 +20,8 @@ export function repackedBags(
   steps: Steps,
 ): Bag[] {
   let bags = [...start];
-  let state = 1;
-  const below = (end: number): number => {
-    // The linear congruence of Numerical Recipes (1992, section 7.1; from memory).
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return Math.floor((state / 4294967296) * end);
-  };
+  const random = seededRandom(1);
+  const below = (end: number): number => Math.floor(random() * end);
   const held = (bag: Bag): number => bag.reduce((sum, place) => sum + weights[place]!, 0);
 
   const emptiest = (): number => {
