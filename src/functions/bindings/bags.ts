@@ -33,7 +33,7 @@ import { carriedTable } from "../carriedTable";
  * @returns {any[][]} One row for each single piece.
  */
 export function bags(rows: any[][], limit: any, unit?: any, columns?: any): any[][] {
-  const passed = carriedTable(rows, unit, columns, ["together"]);
+  const passed = carriedTable(rows, unit, columns, ["piece", "together"]);
   if (!passed.ok) return answerTable(passed);
   const { table, gramsPerUnit } = passed.value;
   const expected = "a weight above 0, such as 10 or 10 kg";

@@ -2,7 +2,7 @@ import type { Problem } from "../../problem";
 import type { ResultCell } from "../../resultTable";
 
 /** One single piece and the bag it goes into, numbered from 1; a cell that cannot be worked out is its problem. */
-export interface PackedPiece {
+interface PackedPiece {
   readonly label: ResultCell;
   readonly grams: number | Problem;
   readonly bag: number | Problem;
