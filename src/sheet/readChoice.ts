@@ -8,6 +8,7 @@ import { readScalar } from "./readScalar";
  * One of a few words, whatever its case. Blank is null, and so is 0, as some hosts send blank cells so. Problems: argument-not-usable (with the words listed), error-in-cell.
  */
 export function readChoice<C extends string>(raw: unknown, argument: string, choices: readonly C[]): Outcome<C | null> {
+  if (raw === null || raw === undefined) return succeed(null);
   const scalar = readScalar(raw, argument);
   if (!scalar.ok) return scalar;
   const value = scalar.value;

@@ -3,6 +3,7 @@ import type { Outcome } from "../../outcome";
 import { showGiven } from "../../showGiven";
 import { succeed } from "../../succeed";
 import { dateFromText } from "../dateFromText";
+import { plainSpan } from "./plainSpan";
 import { plainTerms } from "./plainTerms";
 import { refuseTerms } from "./refuseTerms";
 import { termForms } from "./termForms";
@@ -27,6 +28,8 @@ const THREE_FIGURES = /\d[-/.]\d+[-/.]\d+$/;
  */
 export function parseTerms(given: string | number, argument = "terms"): Outcome<Terms> {
   if (typeof given === "number") return spanOfDays("days", given, "out", given, argument);
+  const span = plainSpan(given);
+  if (span !== null) return succeed(span);
   const text = plainTerms(given);
   const tokens = termTokens(text);
   const { symbols } = tokens;
