@@ -52,7 +52,12 @@ export async function startBench({ functionOf, metadata }: Pick<Functions, "func
     () => desk,
     (any) => element("unsaved").toggleAttribute("hidden", !any),
   );
-  const desk = openDesk({ grid, sentences, edited: unsaved.edited });
+  const desk = openDesk({
+    grid,
+    sentences,
+    callFunction: (id, args) => functionOf[id]?.(...args),
+    edited: unsaved.edited,
+  });
   const open = async (bytes: Uint8Array, fileName: string) => {
     if (
       unsaved.any() &&

@@ -5,6 +5,7 @@ import { onChange } from "./onChange";
 import { readKept } from "./readKept";
 import { readSheet } from "./readSheet";
 import { readWorkbook } from "./readWorkbook";
+import { selection } from "./selection";
 import { writeKept } from "./writeKept";
 import { writeStep } from "./writeStep";
 
@@ -15,6 +16,7 @@ export function createExcelPort(): SheetPort {
     readSheet,
     goTo,
     activeCell,
+    selection,
     write: writeStep,
     restore: (receipt) => writeStep(`Restore: ${receipt.label}`, receipt.prior),
     readKept,

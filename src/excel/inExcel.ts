@@ -3,6 +3,7 @@ import type { Outcome } from "../domain/outcome";
 
 const REMEDIES: Readonly<Record<string, string>> = {
   AccessDenied: "check that the workbook may be edited, then try again",
+  InvalidSelection: "select one block of cells, then try again",
   InvalidOperationInCellEditMode: "finish typing in the cell, then try again",
   RequestPayloadSizeLimitExceeded: "do it in smaller steps",
   HostRestartNeeded: "close Excel and open the workbook again",

@@ -3,8 +3,9 @@ import { createExcelPort } from "../excel/excelPort";
 import { mountPane } from "./mountPane";
 
 /** The composition root in Excel: the pane over the open workbook. The one place of the pane that knows Excel. */
-export function showPane(element: HTMLElement): void {
-  mountPane(element, { port: createExcelPort(), today });
+export function showPane(element: HTMLElement, functions: ReadonlyMap<string, (...args: unknown[]) => unknown>): void {
+  const callFunction = (id: string, args: readonly unknown[]): unknown => functions.get(id)?.(...args);
+  mountPane(element, { port: createExcelPort(), today, ...(functions.size > 0 && { callFunction }) });
 }
 
 /** The day of the computer's own clock and place; a stylist's "today" is no universal time. */

@@ -1,5 +1,6 @@
 import type { Outcome } from "../domain/outcome";
 import type { CellEdit, WriteReceipt } from "./cellEdit";
+import type { CellArea } from "./cellArea";
 import type { CellPosition } from "./cellPosition";
 import type { SheetSnapshot, WorkbookSnapshot } from "./sheetSnapshot";
 
@@ -24,6 +25,8 @@ export interface SheetPort {
   /** Shows the cell and selects it. */
   goTo(at: CellPosition): Promise<Outcome<void>>;
   activeCell(): Promise<Outcome<CellPosition>>;
+  /** The block of cells the user has selected. */
+  selection(): Promise<Outcome<CellArea>>;
   /**
    * Writes all the edits as one step (one undo where the host allows), or none: refused when a cell no
    * longer holds what was expected, when the sheet is gone, or when it is protected.

@@ -40,6 +40,11 @@ function probeOf({ grid }: Bench): Probe {
     },
     merge: async (sheetId, row, column, rowCount, columnCount) =>
       void sheet(sheetId).getRange(row, column, rowCount, columnCount).merge(),
+    select: async (sheetId, row, column, rowCount, columnCount) => {
+      const found = sheet(sheetId);
+      workbook().setActiveSheet(found);
+      found.getRange(row, column, rowCount, columnCount).activate();
+    },
     undo: async () => void (await grid.api.undo()),
   };
 }

@@ -11,6 +11,7 @@ export const excelMembers: Readonly<Record<string, Readonly<Record<string, strin
     settings: "1.4",
     functions: "1.2",
     getActiveCell: "1.7",
+    getSelectedRange: "1.1",
   },
   WorksheetCollection: {
     items: "",

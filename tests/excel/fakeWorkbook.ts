@@ -43,7 +43,8 @@ export interface FakeWorkbook {
   sheets: FakeSheet[];
   readonly settings: Map<string, string>;
   is1904: boolean;
-  active: { sheetId: string; row: number; column: number };
+  /** The active cell, at the corner of what is selected. */
+  active: { sheetId: string; row: number; column: number; rowCount?: number; columnCount?: number };
   readonly handlers: Set<{ readonly name: string; readonly handle: (event: FakeEvent) => Promise<void> }>;
   tell(event: FakeEvent): void;
 }

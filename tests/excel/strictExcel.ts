@@ -233,6 +233,11 @@ export function installStrictExcel(workbook: FakeWorkbook, excelApi: string): St
           const { sheetId, row, column } = workbook.active;
           return rangeModel(sheetById(workbook, sheetId), row, column, 1, 1);
         }),
+      getSelectedRange: ({ run }) =>
+        proxied("Range", run, () => {
+          const { sheetId, row, column, rowCount = 1, columnCount = 1 } = workbook.active;
+          return rangeModel(sheetById(workbook, sheetId), row, column, rowCount, columnCount);
+        }),
     },
     WorksheetCollection: {
       getItem: ({ run }, [id]) => proxied("Worksheet", run, () => sheetById(workbook, String(id))),

@@ -59,6 +59,9 @@ export function strictProbe(workbook: FakeWorkbook, excel: StrictExcel): Require
     async merge(sheetId, rowIndex, columnIndex, rowCount, columnCount) {
       sheetOf(sheetId).merged.push({ rowIndex, columnIndex, rowCount, columnCount });
     },
+    async select(sheetId, row, column, rowCount, columnCount) {
+      workbook.active = { sheetId, row, column, rowCount, columnCount };
+    },
     async undo() {
       excel.undo();
     },

@@ -131,6 +131,7 @@ test("outside Excel every call answers a problem instead of rejecting", async ()
     port.readSheet("x"),
     port.goTo({ sheetId: "x", row: 0, column: 0 }),
     port.activeCell(),
+    port.selection(),
     port.write("Fill", [{ at: { sheetId: "x", row: 0, column: 0 }, expected: null, value: 1 }]),
     port.readKept("x"),
     port.writeKept("x", "y"),

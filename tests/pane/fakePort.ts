@@ -3,6 +3,7 @@ import type { Outcome } from "../../src/domain/outcome";
 import { succeed } from "../../src/domain/succeed";
 import type { Cell } from "../../src/sheet/cell";
 import type { CellEdit, WriteReceipt } from "../../src/sheet/cellEdit";
+import type { CellArea } from "../../src/sheet/cellArea";
 import type { CellPosition } from "../../src/sheet/cellPosition";
 import type { SheetChange, SheetPort } from "../../src/sheet/SheetPort";
 import type { SheetSnapshot, TableArea, WorkbookSnapshot } from "../../src/sheet/sheetSnapshot";
@@ -23,8 +24,9 @@ export interface FakePort extends SheetPort {
   readonly protectSheet: (sheetId: string) => void;
   /** The next calls of that name come back with this problem. */
   readonly failNext: (
-    call: "readWorkbook" | "readSheet" | "write" | "writeKept" | "readKept" | "goTo" | "restore",
+    call: "readWorkbook" | "readSheet" | "write" | "writeKept" | "readKept" | "goTo" | "restore" | "selection",
   ) => void;
+  readonly select: (area: CellArea) => void;
   readonly at: (sheetId: string, row: number, column: number) => Cell;
   readonly formulaAt: (sheetId: string, row: number, column: number) => string | null;
   readonly calls: readonly string[];
@@ -57,6 +59,7 @@ export function fakePort(
   const calls: string[] = [];
   const wentTo: CellPosition[] = [];
   const kept = new Map<string, string>();
+  let selected: CellArea = { sheetId: "s0", row: 0, column: 0, rowCount: 1, columnCount: 1 };
 
   const tell = (sheetId: string, sheetsChanged = false): void => {
     for (const listener of listeners) listener([{ sheetId, area: null, sheetsChanged }]);
@@ -157,7 +160,11 @@ export function fakePort(
       wentTo.push(at);
       return succeed(undefined);
     },
-    activeCell: async () => succeed({ sheetId: "s0", row: 0, column: 0 }),
+    activeCell: async () => succeed({ sheetId: selected.sheetId, row: selected.row, column: selected.column }),
+    selection: async () => (isBroken("selection") ? broken("Selection") : succeed(selected)),
+    select: (area) => {
+      selected = area;
+    },
     write: async (label, edits) => (isBroken("write") ? broken("Writing") : writeAll(label, edits)),
     restore: async (receipt) => (isBroken("restore") ? broken("Restore") : writeAll(receipt.label, receipt.prior)),
     readKept: async (key) => (isBroken("readKept") ? broken("Reading") : succeed(kept.get(key) ?? null)),

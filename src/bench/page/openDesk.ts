@@ -1,5 +1,6 @@
 import { sayProblem } from "../../domain/wording";
 import { mountPane } from "../../pane/mountPane";
+import type { PaneHost } from "../../pane/PaneHost";
 import type { SheetPort } from "../../sheet/SheetPort";
 import { openWorkbookFile, type OpenedFile } from "../file/openWorkbookFile";
 import type { ErrorSentences } from "../functions/createErrorSentences";
@@ -42,6 +43,8 @@ export interface DeskParts {
   readonly grid: Grid;
   /** The sentences behind errors, by cell. */
   readonly sentences: ErrorSentences;
+  /** One of our functions with the arguments a cell would hand over. */
+  readonly callFunction: NonNullable<PaneHost["callFunction"]>;
   /** Is called after every change that a user or the pane made. */
   readonly edited: () => void;
 }
@@ -70,7 +73,7 @@ export function openDesk(parts: DeskParts): Desk {
   return { open, port: () => held().port, fileName: () => held().file.fileName, bytes: () => held().bytes() };
 }
 
-async function layOut({ grid, sentences, edited }: DeskParts, file: OpenedFile, isFirst: boolean): Promise<OnDesk> {
+async function layOut({ grid, sentences, callFunction, edited }: DeskParts, file: OpenedFile, isFirst: boolean): Promise<OnDesk> {
   sentences.forgetAll();
   // The grid changes what it is given, while saving compares with what the file held.
   const calculated = firstCalculation(grid, () => grid.api.createWorkbook(structuredClone(file.data)));
@@ -103,7 +106,7 @@ async function layOut({ grid, sentences, edited }: DeskParts, file: OpenedFile, 
   });
   const stopGrowing = growTables(open);
   const stopFollowing = followEdits(open, edited);
-  const pane = mountPane(element("pane"), { port, today });
+  const pane = mountPane(element("pane"), { port, today, callFunction });
   return {
     file,
     open,

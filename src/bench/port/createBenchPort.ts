@@ -51,6 +51,23 @@ export function createBenchPort({ open, fileName, dateSystem, readKept, writeKep
         const sheetId = open.facade.getActiveSheet().getSheetId();
         return succeed({ sheetId, row: cell?.getRow() ?? 0, column: cell?.getColumn() ?? 0 });
       }),
+    selection: () =>
+      answer("read the selection", () => {
+        const sheetId = open.facade.getActiveSheet().getSheetId();
+        const { startRow, startColumn, endRow, endColumn } = open.facade.getActiveRange()?.getRange() ?? {
+          startRow: 0,
+          startColumn: 0,
+          endRow: 0,
+          endColumn: 0,
+        };
+        return succeed({
+          sheetId,
+          row: startRow,
+          column: startColumn,
+          rowCount: endRow - startRow + 1,
+          columnCount: endColumn - startColumn + 1,
+        });
+      }),
     write: (label, edits) => answer("write to the sheet", () => writeStep(open, label, edits)),
     restore: ({ label, prior }) => answer("write to the sheet", () => writeStep(open, `Restore: ${label}`, prior)),
     readKept: (key) => answer("read what was kept", () => succeed(readKept(key))),

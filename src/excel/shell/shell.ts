@@ -1,4 +1,5 @@
 import { announceNumbers } from "./announceNumbers";
+import { keepFunctions } from "./keepFunctions";
 import { whenPaneIsShown } from "./whenPaneIsShown";
 
 /**
@@ -6,6 +7,7 @@ import { whenPaneIsShown } from "./whenPaneIsShown";
  * pane and all it needs are loaded only when somebody opens it.
  */
 announceNumbers();
+const functions = keepFunctions();
 void Promise.all([Office.onReady(), pageRead()]).then(() => whenPaneIsShown(openPane));
 
 /** The host may be ready before the page's body has been read. */
@@ -20,7 +22,7 @@ function openPane(): void {
   import(/* webpackChunkName: "pane" */ "../../pane/root").then(
     ({ showPane }) => {
       element.replaceChildren();
-      showPane(element);
+      showPane(element, functions);
     },
     () => {
       element.textContent = "The pane could not be loaded; close it, check the connection and open it again.";

@@ -1,4 +1,4 @@
-import { tokenizeFormula } from "../../sheet/tokenizeFormula";
+import { bareFormula } from "../../sheet/bareFormula";
 
 /** One argument of a call: its text, and where it stands in the formula. */
 export interface CallArgument {
@@ -20,20 +20,13 @@ const NAME = /(?<![\w.])(?:TACK\.|_xldudf_TACK_)([A-Z][\w.]*)\s*\(/gi;
 
 /** The calls of our functions in a formula, in the order they begin; a call that is not closed is left out. */
 export function ownCalls(formula: string): readonly OwnCall[] {
-  const bare = withoutTexts(formula);
+  const bare = bareFormula(formula);
   const calls: OwnCall[] = [];
   for (const match of bare.matchAll(NAME)) {
     const call = callAt(formula, bare, match.index + match[0].length, match[1]!);
     if (call !== null) calls.push(call);
   }
   return calls;
-}
-
-/** The formula with texts, quoted sheet names and structured references blanked out, every other character in its place. */
-function withoutTexts(formula: string): string {
-  return tokenizeFormula(formula)
-    .map(({ kind, text }) => (kind === "name" || kind === "other" ? text : "_".repeat(text.length)))
-    .join("");
 }
 
 function callAt(formula: string, bare: string, start: number, name: string): OwnCall | null {

@@ -22,6 +22,7 @@ export interface Probe {
     columnCount: number,
   ): Promise<void>;
   merge?(sheetId: string, row: number, column: number, rowCount: number, columnCount: number): Promise<void>;
+  select?(sheetId: string, row: number, column: number, rowCount: number, columnCount: number): Promise<void>;
   /** Undoes the last step. Left out where the host's undo does not reach the port's writes. */
   undo?(): Promise<void>;
 }

@@ -155,4 +155,15 @@ export const readingCases: readonly ContractCase[] = [
       });
     },
   },
+  {
+    title: "tells the block of cells that is selected",
+    needs: ["select"],
+    async run(port, probe) {
+      const id = await probe.addSheet("Contract selection");
+      await probe.type(id, 2, 1, "there");
+      await probe.select?.(id, 2, 1, 3, 2);
+      const area = { sheetId: id, row: 2, column: 1, rowCount: 3, columnCount: 2 };
+      same(must(await port.selection(), "reading the selection"), area, "the selection");
+    },
+  },
 ];
