@@ -45,5 +45,7 @@ test("a table passed without its headings is refused and told how to pass them",
 });
 
 test("asOf is needed", () => {
-  expect(() => laterows([["Piece", "Out", "Due", "Back"]], null)).toThrow("asOf is blank; give the day to look at, such as 2026-03-05.");
+  expect(() => laterows([["Piece", "Out", "Due", "Back"]], null)).toThrow(
+    "asOf is blank; give the day to look at, such as 2026-03-05.",
+  );
 });

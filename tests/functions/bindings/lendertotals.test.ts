@@ -7,7 +7,17 @@ let takeAway: () => void;
 beforeAll(() => (takeAway = standInHost("Double")));
 afterAll(() => takeAway());
 
-const HEADINGS = ["Lender", "Pieces out", "Value out", "Next due", "Late pieces", "Late value", "Most days late", "No due date", "Unvalued"];
+const HEADINGS = [
+  "Lender",
+  "Pieces out",
+  "Value out",
+  "Next due",
+  "Late pieces",
+  "Late value",
+  "Most days late",
+  "No due date",
+  "Unvalued",
+];
 const asOf = "2026-03-09";
 
 // A sheet as typed in a hurry: a title above, blank and repeated rows, three spellings, dates as text, signs, a total below.
@@ -72,11 +82,20 @@ test("an error in one cell stands in the figures that depend on it, and the othe
     ["Bo", 50, 46083, 46093, ""],
   ];
   const [, ...lenders] = lendertotals(rows, asOf) as unknown[][];
-  expect(lenders.map((row) => row.map((cell) => (cell instanceof HostError ? cell.message : sayResult(cell))))).toEqual([
-    ["Ada", 1, 50, ...Array(4).fill('Due, row 3: "soon" is not a date; type it like 2026-03-05 or 5 Mar 2026.'), 0, 0],
-    ["Bo", 1, 50, "2026-03-12", 0, 0, 0, 0, 0],
-    ["Orla", 1, "Value, row 2 holds the error #REF!; mend that cell first.", "2026-03-12", 0, 0, 0, 0, 0],
-  ]);
+  expect(lenders.map((row) => row.map((cell) => (cell instanceof HostError ? cell.message : sayResult(cell))))).toEqual(
+    [
+      [
+        "Ada",
+        1,
+        50,
+        ...Array(4).fill('Due, row 3: "soon" is not a date; type it like 2026-03-05 or 5 Mar 2026.'),
+        0,
+        0,
+      ],
+      ["Bo", 1, 50, "2026-03-12", 0, 0, 0, 0, 0],
+      ["Orla", 1, "Value, row 2 holds the error #REF!; mend that cell first.", "2026-03-12", 0, 0, 0, 0, 0],
+    ],
+  );
 });
 
 test("headings of one's own are understood through the columns argument", () => {
@@ -84,7 +103,10 @@ test("headings of one's own are understood through the columns argument", () => 
     ["From", "Ins. amt", "Out", "Due", "Back"],
     ["Orla", 100, 46083, 46093, ""],
   ];
-  expect(sayResult(lendertotals(rows, asOf, "value=Ins. amt; lender=From"))).toEqual([HEADINGS, ["Orla", 1, 100, "2026-03-12", 0, 0, 0, 0, 0]]);
+  expect(sayResult(lendertotals(rows, asOf, "value=Ins. amt; lender=From"))).toEqual([
+    HEADINGS,
+    ["Orla", 1, 100, "2026-03-12", 0, 0, 0, 0, 0],
+  ]);
 });
 
 test("a missing column is named, with how to map it", () => {
@@ -92,7 +114,9 @@ test("a missing column is named, with how to map it", () => {
     ["Lender", "Ins. amt", "Out", "Due", "Back"],
     ["Orla", 100, 46083, 46093, ""],
   ];
-  expect(() => lendertotals(rows, asOf)).toThrow(expect.objectContaining({ code: "#VALUE!", message: expect.stringMatching(/Value.*value=/) }));
+  expect(() => lendertotals(rows, asOf)).toThrow(
+    expect.objectContaining({ code: "#VALUE!", message: expect.stringMatching(/Value.*value=/) }),
+  );
 });
 
 test("headings alone, and rows with nothing out, give the heading row alone", () => {

@@ -9,7 +9,12 @@ afterAll(() => takeAway());
 const headings = ["Piece", "Value", "Currency", "Out", "Back", "Settled"];
 
 test("is money of the pieces held, in their one currency", () => {
-  const rows = [headings, ["Slip", 0.1, "GBP", 46083, "", ""], ["Coat", "£0.20", "GBP", 46083, "", ""], ["Hat", 5, "EUR", 46083, 46085, ""]];
+  const rows = [
+    headings,
+    ["Slip", 0.1, "GBP", 46083, "", ""],
+    ["Coat", "£0.20", "GBP", 46083, "", ""],
+    ["Hat", 5, "EUR", 46083, 46085, ""],
+  ];
   expect(valueout(rows, 46086)).toEqual({ type: "Double", basicValue: 0.3, numberFormat: "#,##0.00" });
 });
 
@@ -20,7 +25,9 @@ test("pieces held in two currencies are refused, by row", () => {
 
 test("the back day counts when asked to, however yes is said", () => {
   const rows = [headings, ["Slip", 5, "GBP", 46083, 46086, ""]];
-  expect([undefined, null, false, "no", true, "yes", 1].map((flag) => sayResult(valueout(rows, 46086, null, flag)))).toEqual([0, 0, 0, 0, 5, 5, 5]);
+  expect(
+    [undefined, null, false, "no", true, "yes", 1].map((flag) => sayResult(valueout(rows, 46086, null, flag))),
+  ).toEqual([0, 0, 0, 0, 5, 5, 5]);
 });
 
 test("settled pieces are not held", () => {
