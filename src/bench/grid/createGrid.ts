@@ -1,4 +1,4 @@
-import { LocaleType, LogLevel, mergeLocales, Univer, type Plugin, type PluginCtor } from "@univerjs/core";
+import { LocaleType, LogLevel, merge, mergeLocales, Univer, type Plugin, type PluginCtor } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import type { BaseFunction, IFunctionInfo } from "@univerjs/engine-formula";
 import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
@@ -40,13 +40,9 @@ export function createGrid({ container, functions, descriptions, dark }: GridPar
     locale: LocaleType.EN_US,
     logLevel: LogLevel.WARN,
     locales: {
-      [LocaleType.EN_US]: mergeLocales(
-        coreWords,
-        tableWords,
-        filterWords,
-        sortWords,
-        dataValidationWords,
-        conditionalFormattingWords,
+      // The presets' words lie side by side; ours replace a few inside of them.
+      [LocaleType.EN_US]: merge(
+        mergeLocales(coreWords, tableWords, filterWords, sortWords, dataValidationWords, conditionalFormattingWords),
         ownWords,
       ),
     },
