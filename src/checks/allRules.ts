@@ -1,4 +1,5 @@
 import type { Rule } from "./rule";
+import { afterInCircle } from "./rules/afterInCircle";
 import { backInFuture } from "./rules/backInFuture";
 import { bagTooHeavy } from "./rules/bagTooHeavy";
 import { currencyDisagrees } from "./rules/currencyDisagrees";
@@ -11,6 +12,7 @@ import { datesOutOfOrder } from "./rules/datesOutOfOrder";
 import { dateSystem1904 } from "./rules/dateSystem1904";
 import { dateTwoReadings } from "./rules/dateTwoReadings";
 import { dateUndecided } from "./rules/dateUndecided";
+import { dayOverWrap } from "./rules/dayOverWrap";
 import { dueMissing } from "./rules/dueMissing";
 import { dueOnClosedDay } from "./rules/dueOnClosedDay";
 import { durationAsTime } from "./rules/durationAsTime";
@@ -26,11 +28,14 @@ import { lenderWrittenTwoWays } from "./rules/lenderWrittenTwoWays";
 import { lookMinutesMissing } from "./rules/lookMinutesMissing";
 import { lookNotListed } from "./rules/lookNotListed";
 import { lookNumberTwice } from "./rules/lookNumberTwice";
+import { lookOrderGap } from "./rules/lookOrderGap";
 import { lookOrderImpossible } from "./rules/lookOrderImpossible";
+import { lookOrderTwice } from "./rules/lookOrderTwice";
 import { lookPieceNotThere } from "./rules/lookPieceNotThere";
 import { lookTalentDisagrees } from "./rules/lookTalentDisagrees";
 import { lookWithoutPieces } from "./rules/lookWithoutPieces";
 import { lookWithoutShoes } from "./rules/lookWithoutShoes";
+import { mealLate } from "./rules/mealLate";
 import { minutesOutOfOrder } from "./rules/minutesOutOfOrder";
 import { numberNegative } from "./rules/numberNegative";
 import { pieceInTwoLooks } from "./rules/pieceInTwoLooks";
@@ -43,6 +48,7 @@ import { quantityNotRead } from "./rules/quantityNotRead";
 import { refundTooLarge } from "./rules/refundTooLarge";
 import { settledAndBack } from "./rules/settledAndBack";
 import { straySpaces } from "./rules/straySpaces";
+import { talentBeforePiece } from "./rules/talentBeforePiece";
 import { termsNotRead } from "./rules/termsNotRead";
 import { valueAsText } from "./rules/valueAsText";
 import { valueMissing } from "./rules/valueMissing";
@@ -100,7 +106,13 @@ export const allRules: readonly Rule[] = [
   lookTalentDisagrees,
   lookWithoutShoes,
   lookNumberTwice,
+  lookOrderTwice,
+  lookOrderGap,
   lookOrderImpossible,
+  afterInCircle,
+  talentBeforePiece,
+  dayOverWrap,
+  mealLate,
   lookMinutesMissing,
   minutesOutOfOrder,
   durationAsTime,

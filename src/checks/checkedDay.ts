@@ -1,3 +1,4 @@
+import type { Crew } from "../domain/day/crew";
 import type { PlannedDay } from "../domain/day/plannedDay";
 import type { Outcome } from "../domain/outcome";
 import type { SheetTable } from "../sheet/sheetTable";
@@ -12,5 +13,7 @@ export interface CheckedDay {
   readonly dayRow: CheckedRow | null;
   /** Whether the call is said there; else it is only likely, and of the plan's times no more than their order can be told. */
   readonly isCallSaid: boolean;
+  /** The people the plan goes by. */
+  readonly crew: Crew;
   readonly plan: Outcome<PlannedDay>;
 }

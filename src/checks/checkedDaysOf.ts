@@ -40,7 +40,7 @@ export function checkedDaysOf(workbook: CheckedWorkbook): readonly CheckedDay[] 
         meal: afterHours === null ? null : { afterHours, minutes: LEAST_MEAL_MINUTES },
       };
       const plan = dayPlan({ looks: ofDay, call: said ?? likelyCall(ofDay), crew, changes: new Map() });
-      return [{ table, date, dayRow, isCallSaid: said !== null, plan }];
+      return [{ table, date, dayRow, isCallSaid: said !== null, crew, plan }];
     });
   });
 }

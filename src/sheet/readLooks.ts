@@ -7,6 +7,7 @@ import type { Problem } from "../domain/problem";
 import { succeed } from "../domain/succeed";
 import { lookKey } from "./lookKey";
 import { nameKey } from "./nameKey";
+import { readAfter } from "./readAfter";
 import { readDate } from "./readDate";
 import { readFixed } from "./readFixed";
 import { readFlag } from "./readFlag";
@@ -102,10 +103,7 @@ function readLook(table: Table, row: number, spellings: Spellings): Outcome<Look
     makeupFirst: read("makeupFirst", readFlag) ?? true,
     arrivesAt: read("arrives", readTimeOfDay),
     shotAt: read("shotAt", readTimeOfDay),
-    after: (read("after", readText) ?? "")
-      .split(/[,;\n]/)
-      .map(lookKey)
-      .filter((key) => key !== ""),
+    after: readAfter(read("after", readText) ?? ""),
     fixed: read("fixed", readFixed),
   };
   if (problem !== null) return { ok: false, problem };

@@ -1,4 +1,5 @@
 import { sayLook } from "../../domain/day/sayLook";
+import type { Reason } from "../../domain/problem";
 import { sayProblem } from "../../domain/wording";
 import type { CheckedDay } from "../checkedDay";
 import type { CheckedRow } from "../checkedRow";
@@ -6,11 +7,14 @@ import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
 import { textIn } from "../textIn";
 
-/** Doubled look numbers have a rule of their own. */
+/** Rules of their own find these. */
+const REPORTED_ELSEWHERE: readonly Reason[] = ["look-repeated", "looks-in-a-circle"];
+
+/** A circle in After and a doubled look number have rules of their own. */
 export const lookOrderImpossible = defineRule({
   id: "lookOrderImpossible",
   about:
-    "An order of looks that cannot be kept: After names a later look, a circle or a look that is not there, or two share a fixed place.",
+    "An order of looks that cannot be kept: After names a later look or one that is not there, or two share a fixed place.",
   why: "The day cannot be planned until the order can be kept.",
   severity: "error",
   fixable: false,
@@ -21,7 +25,7 @@ export const lookOrderImpossible = defineRule({
   },
   check(_workbook, report, facts) {
     for (const day of facts.days()) {
-      if (day.plan.ok || day.plan.problem.reason === "look-repeated") continue;
+      if (day.plan.ok || REPORTED_ELSEWHERE.includes(day.plan.problem.reason)) continue;
       const sentence = sayProblem(day.plan.problem);
       const row = rowMeant(day, sentence);
       const fixed = /^Fixed /.test(sentence);

@@ -6,6 +6,7 @@ import { cellIn } from "../cellIn";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { lookName } from "../lookName";
+import { sayClock } from "../sayClock";
 
 /** The planned times of the looks are compared, not their order: a piece is needed from the start of the change to the end of the shot. */
 export const pieceInTwoLooks = defineRule({
@@ -31,16 +32,11 @@ export const pieceInTwoLooks = defineRule({
     const [first] = pieceOverlaps(looks, quantity.value || 1);
     if (first === undefined) return;
     const { wearing, needing, from, until } = first;
-    const data = { look: nameOf(wearing), until: clock(until), other: nameOf(needing), from: clock(from) };
+    const data = { look: nameOf(wearing), until: sayClock(until), other: nameOf(needing), from: sayClock(from) };
     report({ row, field: "look", messageId: "overlap", data });
   },
 });
 
 function nameOf({ look }: PlannedLook): string {
   return lookName(String(look.label));
-}
-
-function clock(time: number): string {
-  const minutes = Math.round(time * 1440);
-  return `${String(Math.floor(minutes / 60)).padStart(2, "0")}:${String(minutes % 60).padStart(2, "0")}`;
 }

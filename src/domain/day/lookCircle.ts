@@ -1,15 +1,15 @@
 import type { Look } from "./look";
 
 /** The looks of a circle in After, each after the next and the first once more at the end; null where there is none. Unknown keys are passed over. */
-export function lookCircle(looks: readonly Look[]): readonly Look[] | null {
+export function lookCircle<L extends Pick<Look, "key" | "after">>(looks: readonly L[]): readonly L[] | null {
   const lookOf = new Map(looks.map((look) => [look.key, look]));
   const done = new Set<string>();
   for (const start of looks) {
     // A walk with its own path and not a recursion: a long chain of looks must not exhaust the stack.
-    const path: Look[] = [];
+    const path: L[] = [];
     const onPath = new Set<string>();
     const nextAfter: number[] = [];
-    let look: Look | undefined = done.has(start.key) ? undefined : start;
+    let look: L | undefined = done.has(start.key) ? undefined : start;
     while (look !== undefined) {
       path.push(look);
       onPath.add(look.key);

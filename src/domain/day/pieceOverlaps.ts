@@ -1,5 +1,6 @@
 import { clockSeconds } from "./clockSeconds";
 import type { DatedLook } from "./looksOfPiece";
+import { neededFrom } from "./neededFrom";
 import type { PlannedLook } from "./plannedDay";
 
 /** Two looks of a day that need the same piece at once. */
@@ -38,8 +39,4 @@ function overlapsOfDay(looks: readonly PlannedLook[], quantity: number): readonl
     const last = wearing.reduce((latest, earlier) => (earlier.until > latest.until ? earlier : latest));
     return { wearing: last.planned, needing: planned, from, until: last.until };
   });
-}
-
-function neededFrom({ steps, shootFrom }: PlannedLook): number {
-  return steps.find(({ kind }) => kind === "change")?.from ?? shootFrom;
 }

@@ -32,6 +32,10 @@ testRule(lookOrderImpossible, {
       tables: { looks: [looks, [1, "Ana", 20, null, null, null], [1, "Bo", 20, null, null, null]] },
     },
     {
+      title: "a circle, which another rule reports",
+      tables: { looks: [looks, [1, "Ana", 20, "2", null, null], [2, "Bo", 20, "1", null, null]] },
+    },
+    {
       title: "a cell that cannot be read, which another rule reports",
       tables: { looks: [looks, [1, "Ana", "long", "2", null, null], [2, "Bo", 20, null, null, null]] },
     },
@@ -43,19 +47,16 @@ testRule(lookOrderImpossible, {
       expect: [{ at: "looks!D2", messageId: "impossible" }],
     },
     {
-      title: "looks that must follow each other in a circle, and one that must follow a look that is not there",
+      title: "a look that must follow one that is not there",
       tables: {
         looks: [
           looks,
-          [1, "Ana", 20, "2", null, day("2026-03-10")],
+          [1, "Ana", 20, null, null, day("2026-03-10")],
           [2, "Bo", 20, "1", null, day("2026-03-10")],
           [3, "Bo", 20, "9", null, day("2026-03-11")],
         ],
       },
-      expect: [
-        { at: "looks!D2", messageId: "impossible" },
-        { at: "looks!D4", messageId: "impossible" },
-      ],
+      expect: [{ at: "looks!D4", messageId: "impossible" }],
     },
     {
       title: "two looks with one fixed place",
