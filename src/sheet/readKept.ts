@@ -2,8 +2,8 @@ import { fail } from "../domain/fail";
 import type { Outcome } from "../domain/outcome";
 import { showGiven } from "../domain/showGiven";
 import { succeed } from "../domain/succeed";
+import { readAmount } from "./readAmount";
 import { readFlag } from "./readFlag";
-import { readMoney } from "./readMoney";
 import { readScalar } from "./readScalar";
 
 /**
@@ -16,10 +16,9 @@ export function readKept(raw: unknown, argument: string): Outcome<number | boole
   if (!scalar.ok) return scalar;
   const value = scalar.value;
   if (value === null || typeof value === "boolean") return succeed(value);
-  const money = readMoney(value, argument);
-  if (money.ok && (money.value === null || money.value.amount >= 0)) return succeed(money.value?.amount ?? null);
-  const flag = readFlag(value, argument);
-  if (flag.ok) return flag;
+  const isAmount = typeof value === "number" || /\d/.test(value);
+  const kept = isAmount ? readAmount(value, argument) : readFlag(value, argument);
+  if (kept.ok) return kept;
   return fail("argument-not-usable", {
     argument,
     given: showGiven(value),

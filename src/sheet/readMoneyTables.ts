@@ -86,17 +86,20 @@ function sectionsOf(cells: TableRequest["cells"], parts: readonly string[]): rea
   if (cells === null) return [{ firstRow: 0, cells }];
   const starts = [0];
   let seen = false;
-  cells.forEach((row, place) => {
-    if (!isHeadingRow(row, parts)) return;
-    if (seen) starts.push(place);
+  for (let row = 0; row < cells.length; row++) {
+    if (!isHeadingRow(cells[row]!, parts)) continue;
+    if (seen) starts.push(row);
     seen = true;
-  });
+  }
   return starts.map((firstRow, place) => ({ firstRow, cells: cells.slice(firstRow, starts[place + 1]) }));
 }
 
 function isHeadingRow(row: readonly unknown[], parts: readonly string[]): boolean {
+  if (!Array.isArray(row)) return false;
   // Rows of data have a number in them, nearly all.
-  if (!Array.isArray(row) || row.some((cell) => typeof cell === "number" && cell !== 0)) return false;
+  for (let column = 0; column < row.length; column++) {
+    if (typeof row[column] === "number" && row[column] !== 0) return false;
+  }
   const filled = row.filter(isFilledCell).map(readCell);
   if (filled.filter((cell) => typeof cell === "string").length < 2) return false;
   return KINDS.some((kind) => {

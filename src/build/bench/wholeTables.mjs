@@ -1,6 +1,7 @@
 import { loadSource } from "../loadSource.mjs";
 import { fastest } from "./fastest.mjs";
 import { piecesTable } from "./piecesTable.mjs";
+import { receiptsTable } from "./receiptsTable.mjs";
 import { showRow } from "./showRow.mjs";
 import { timed } from "./timed.mjs";
 
@@ -8,7 +9,18 @@ const ROWS = 100_000;
 const COLUMNS = 20;
 const RUNS = 30;
 const AS_OF = 46_100;
-const BARS = { lendertotals: 3, laterows: 5, valueout: 5, carried: 5 };
+const ASKED = {
+  lendertotals: { bar: 3, on: (call, cells) => call(cells, AS_OF) },
+  laterows: { bar: 5, on: (call, cells) => call(cells, AS_OF) },
+  valueout: { bar: 5, on: (call, cells) => call(cells, AS_OF) },
+  valuebyday: { bar: 5, on: (call, cells) => call(cells, AS_OF - 60, AS_OF + 30) },
+  peakvalue: { bar: 5, on: (call, cells) => call(cells) },
+  covergap: { bar: 5, on: (call, cells) => call(cells, 20_000_000, 1_900) },
+  carried: { bar: 5, on: (call, cells) => call(cells) },
+  weights: { bar: 5, on: (call, cells) => call(cells) },
+  refunds: { bar: 5, table: receiptsTable, on: (call, cells) => call(cells, AS_OF) },
+  jobmoney: { bar: 5, table: receiptsTable, on: (call, cells) => call(cells) },
+};
 
 /** Reads every cell of a table and does as little with it as shows that it was read. */
 function barePass(cells) {
@@ -24,16 +36,17 @@ function barePass(cells) {
 
 /** The whole-table functions against a bare pass of the same table, and how they grow at each doubling of the rows. */
 export async function wholeTables() {
-  const tables = [ROWS / 8, ROWS / 4, ROWS / 2, ROWS].map((rowCount) => piecesTable(rowCount, COLUMNS));
-  const largest = tables.at(-1);
+  const sizesOf = (table) => [ROWS / 8, ROWS / 4, ROWS / 2, ROWS].map((rowCount) => table(rowCount, COLUMNS));
+  const made = new Map([piecesTable, receiptsTable].map((table) => [table, sizesOf(table)]));
   showRow([`${ROWS.toLocaleString("en")} rows x ${COLUMNS} columns`, "bare pass", "function", "ratio", "bar"]);
-  for (const [name, bar] of Object.entries(BARS)) {
+  for (const [name, { bar, table = piecesTable, on }] of Object.entries(ASKED)) {
     const call = (await loadSource(`src/functions/bindings/${name}.ts`))[name];
-    const on = (cells) => (name === "carried" ? call(cells) : call(cells, AS_OF));
-    const times = timed(RUNS, { bare: () => barePass(largest), call: () => on(largest) });
+    const tables = made.get(table);
+    const largest = tables.at(-1);
+    const times = timed(RUNS, { bare: () => barePass(largest), call: () => on(call, largest) });
     const [bare, took] = [fastest(times.bare), fastest(times.call)];
     showRow([name, `${bare.toFixed(1)} ms`, `${took.toFixed(1)} ms`, (took / bare).toFixed(2), `at most ${bar}`]);
-    const sizes = tables.map((cells) => fastest(timed(RUNS, { call: () => on(cells) }).call));
+    const sizes = tables.map((cells) => fastest(timed(RUNS, { call: () => on(call, cells) }).call));
     const growth = sizes.slice(1).map((milliseconds, place) => (milliseconds / sizes[place]).toFixed(2));
     showRow(["  growth at each doubling of the rows", ...growth, "near 2"]);
   }

@@ -1,3 +1,4 @@
+import { groupFinder } from "../groupFinder";
 import { isProblem } from "../isProblem";
 import type { Problem } from "../problem";
 import { amountFromTenThousandths } from "../value/amountFromTenThousandths";
@@ -39,8 +40,7 @@ export function lenderTotals(
   asOf: number,
   nameKey: (name: string) => string,
 ): readonly LenderTotal[] {
-  const tallies: Tally[] = [];
-  const tallyFor = tallyFinder(tallies, nameKey);
+  const tallyFor = groupFinder(nameKey, newTally);
   for (let index = 0; index < pieces.count; index++) {
     const piece = pieces.at(index);
     const quantity = quantityHeld(piece, asOf);
@@ -49,42 +49,7 @@ export function lenderTotals(
     if (isProblem(quantity)) tally.heldProblem ??= quantity;
     else addPiece(tally, piece, quantity, asOf);
   }
-  return tallies.sort(worstFirst).map(totalOf);
-}
-
-/** Finds the tally of a lender and currency; the spelling as typed is tried first, so that its key is worked out once. */
-function tallyFinder(
-  tallies: Tally[],
-  nameKey: (name: string) => string,
-): (lender: PieceRow["lender"], currency: PieceRow["currency"]) => Tally {
-  type ByLender = Map<string | null, Tally>;
-  type OneCurrency = { readonly bySpelling: ByLender; readonly byKey: ByLender };
-  const byCurrency = new Map<string | null, OneCurrency>();
-  // Rows of one currency mostly stand together, so the last one is tried first.
-  let lastCurrency: string | null | undefined = undefined;
-  let known: OneCurrency = { bySpelling: new Map(), byKey: new Map() };
-  return (lender, currency) => {
-    // What cannot be read is one group of its own; no name and no currency is an empty text.
-    const spelling = isProblem(lender) ? null : (lender ?? "");
-    const currencyKey = isProblem(currency) ? null : (currency ?? "");
-    if (currencyKey !== lastCurrency) {
-      lastCurrency = currencyKey;
-      known = byCurrency.get(currencyKey) ?? { bySpelling: new Map(), byKey: new Map() };
-      byCurrency.set(currencyKey, known);
-    }
-    let tally = known.bySpelling.get(spelling);
-    if (tally !== undefined) return tally;
-    // A name of punctuation alone has no key; it is then its own key, and not "no lender".
-    const key = spelling === null || spelling === "" ? spelling : nameKey(spelling) || spelling;
-    tally = known.byKey.get(key);
-    if (tally === undefined) {
-      tally = newTally(lender, currency);
-      tallies.push(tally);
-      known.byKey.set(key, tally);
-    }
-    known.bySpelling.set(spelling, tally);
-    return tally;
-  };
+  return [...tallyFor.all].sort(worstFirst).map(totalOf);
 }
 
 function newTally(lender: Tally["lender"], currency: Tally["currency"]): Tally {

@@ -1,5 +1,6 @@
 import { lastSerial } from "../dates/lastSerial";
 import type { FieldValue } from "../fieldValue";
+import { groupFinder } from "../groupFinder";
 import { isProblem } from "../isProblem";
 import { quantityHeld } from "../loans/quantityHeld";
 import type { Problem } from "../problem";
@@ -36,46 +37,40 @@ export function jobMoney(
   rentals: readonly RentalRows[],
   nameKey: (name: string) => string,
 ): ResultTable {
-  const tallies = new Map<string, Tally>();
   const hasCurrencies = areApart([...receipts, ...rentals]);
-  const add = (
-    { job, currency: named }: Pick<RentalRow, "job" | "currency">,
-    row: number,
-    first: number,
-    amounts: readonly (number | Problem)[],
-  ): void => {
-    const currency = hasCurrencies ? named : null;
-    const jobKey = isProblem(job) ? "?" : job === null ? "" : `=${nameKey(job) || job}`;
-    const key = `${isProblem(currency) ? "?" : `=${currency ?? ""}`}\n${jobKey}`;
-    let tally = tallies.get(key);
-    if (tally === undefined) {
-      tally = { job, currency, figures: FIGURES.map(() => 0), firstRow: row };
-      tallies.set(key, tally);
-    }
+  const tallyFor = groupFinder(nameKey, (job, currency): Tally => ({
+    job,
+    currency,
+    figures: FIGURES.map(() => 0),
+    firstRow: Infinity,
+  }));
+  const tallyAt = ({ job, currency }: Pick<RentalRow, "job" | "currency">, row: number): Tally => {
+    const tally = tallyFor(job, hasCurrencies ? currency : null);
     tally.firstRow = Math.min(tally.firstRow, row);
-    const { figures } = tally;
-    amounts.forEach((amount, place) => {
-      const sum = figures[first + place]!;
-      if (!isProblem(sum)) figures[first + place] = isProblem(amount) ? amount : sum + amount;
-    });
+    return tally;
   };
   for (const rows of receipts) {
     for (let index = 0; index < rows.count; index++) {
       const receipt = rows.at(index);
-      const { amount, kept: keptGiven, amountRefunded } = receipt;
-      if (amount === null && amountRefunded === null && typeof keptGiven !== "number") continue;
       const { spent, kept, refunded, toComeBack } = receiptMoney(receipt, lastSerial);
-      add(receipt, receipt.row, 0, [spent, kept, refunded, toComeBack]);
+      if (spent === 0 && kept === 0 && refunded === 0) continue;
+      const { figures } = tallyAt(receipt, receipt.row);
+      add(figures, 0, spent);
+      add(figures, 1, kept);
+      add(figures, 2, refunded);
+      add(figures, 3, toComeBack);
     }
   }
   for (const rows of rentals) {
     for (let index = 0; index < rows.count; index++) {
       const rental = rows.at(index);
       if (rental.rentalFee === null && rental.deposit === null) continue;
-      add(rental, rental.piece.row, 4, [moneyOf(rental.rentalFee), depositHeld(rental)]);
+      const { figures } = tallyAt(rental, rental.piece.row);
+      add(figures, 4, moneyOf(rental.rentalFee));
+      add(figures, 5, depositHeld(rental));
     }
   }
-  const sorted = [...tallies.values()].sort(
+  const sorted = [...tallyFor.all].sort(
     (a, b) => Number(a.job === null) - Number(b.job === null) || a.firstRow - b.firstRow,
   );
   return {
@@ -87,6 +82,11 @@ export function jobMoney(
       ...(hasCurrencies ? [currency] : []),
     ]),
   };
+}
+
+function add(figures: Tally["figures"], place: number, amount: number | Problem): void {
+  const sum = figures[place]!;
+  if (!isProblem(sum)) figures[place] = isProblem(amount) ? amount : sum + amount;
 }
 
 /** Whether amounts must be kept apart: some table has currencies, or two tables have one each and not the same. */

@@ -19,27 +19,23 @@ interface ReceiptMoney {
  * all that is not refunded.
  */
 export function receiptMoney(receipt: ReceiptRow, asOf: number): ReceiptMoney {
-  const amount = receipt.amount;
+  const { amount, kept: given } = receipt;
   const spent = isProblem(amount) ? amount : tenThousandths(amount ?? 0);
-  const keptAll = receipt.kept === true;
-  const keptAmount = isProblem(receipt.kept) ? receipt.kept : tenThousandths(Number(keptAll ? 0 : (receipt.kept ?? 0)));
-  const refunded = refundedBy(receipt, asOf, spent, keptAmount);
-  const kept = keptAll ? restOf(spent, refunded) : keptAmount;
+  const keptAmount = typeof given === "number" ? tenThousandths(given) : isProblem(given) ? given : 0;
+  const refunded = refundedBy(receipt, asOf, given === true ? 0 : restOf(spent, keptAmount));
+  const kept = given === true ? restOf(spent, refunded) : keptAmount;
   return { spent, kept, refunded, toComeBack: less(less(spent, kept), refunded) };
 }
 
-function refundedBy(
-  { refunded, amountRefunded, kept }: ReceiptRow,
-  asOf: number,
-  spent: number | Problem,
-  keptAmount: number | Problem,
-): number | Problem {
+/** What was refunded; `all` is what a refund without an amount comes to. */
+function refundedBy(receipt: ReceiptRow, asOf: number, all: number | Problem): number | Problem {
+  const { refunded } = receipt;
   if (isProblem(refunded)) return refunded;
   if (typeof refunded === "number" && refunded > asOf) return 0;
+  const { amountRefunded } = receipt;
   if (isProblem(amountRefunded)) return amountRefunded;
   if (amountRefunded !== null) return tenThousandths(amountRefunded);
-  const isRefunded = refunded !== null && refunded !== false;
-  return isRefunded && kept !== true ? restOf(spent, keptAmount) : 0;
+  return refunded === null || refunded === false ? 0 : all;
 }
 
 function restOf(one: number | Problem, other: number | Problem): number | Problem {

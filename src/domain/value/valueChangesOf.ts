@@ -1,3 +1,4 @@
+import { groupFinder } from "../groupFinder";
 import { isProblem } from "../isProblem";
 import type { PieceRow } from "../loans/pieceRow";
 import type { PieceRows } from "../loans/pieceRows";
@@ -12,7 +13,10 @@ import { valueHeld } from "./valueHeld";
  * day counts), so each is asked of quantityHeld once a span and every day of the span agrees with VALUEOUT.
  */
 export function valueChangesOf(pieces: PieceRows, countBackDay: boolean): readonly ValueChanges[] {
-  const changesIn = currencyFinder();
+  const changesIn = groupFinder(
+    (name) => name,
+    (_, currency): ValueChanges => ({ currency, byDay: new Map(), doubts: [], firstValuedRow: null }),
+  );
   for (let index = 0; index < pieces.count; index++) {
     const piece = pieces.at(index);
     const out = piece.out;
@@ -27,35 +31,16 @@ export function valueChangesOf(pieces: PieceRows, countBackDay: boolean): readon
   return changesIn.all;
 }
 
-interface CurrencyFinder {
-  (currency: PieceRow["currency"]): ValueChanges;
-  readonly all: readonly ValueChanges[];
-}
-
-function currencyFinder(): CurrencyFinder {
-  const all: ValueChanges[] = [];
-  const byCurrency = new Map<string | null, ValueChanges>();
-  // Rows of one currency mostly stand together, so the last one is tried first.
-  let last: ValueChanges | null = null;
-  const find = (currency: PieceRow["currency"]): ValueChanges => {
-    if (last !== null && last.currency === currency) return last;
-    // What cannot be read is one group of its own; no currency is an empty text.
-    const key = isProblem(currency) ? null : (currency ?? "");
-    let found = byCurrency.get(key);
-    if (found === undefined) {
-      found = { currency, byDay: new Map(), doubts: [], firstValuedRow: null };
-      byCurrency.set(key, found);
-      all.push(found);
-    }
-    return (last = found);
-  };
-  return Object.assign(find, { all });
-}
-
-function addSpan(changesIn: CurrencyFinder, piece: PieceRow, from: number, until: number, countBackDay: boolean): void {
+function addSpan(
+  changesIn: ReturnType<typeof groupFinder<ValueChanges>>,
+  piece: PieceRow,
+  from: number,
+  until: number,
+  countBackDay: boolean,
+): void {
   const quantity = quantityHeld(piece, from, countBackDay);
   if (quantity === 0) return;
-  const changes = changesIn(piece.currency);
+  const changes = changesIn(null, piece.currency);
   const row = piece.row;
   if (isProblem(quantity)) {
     changes.doubts.push({ row, from, until, ofPieces: true, problem: quantity });
