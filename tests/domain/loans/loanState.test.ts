@@ -34,6 +34,11 @@ describe("loanState", () => {
     expect(value(loanState(out, due, back, asOf, warn))).toBe(state);
   });
 
+  it("is settled where it is, whatever the days say", () => {
+    expect(value(loanState(null, null, null, null, 3, true))).toBe("settled");
+    expect(value(loanState(MON, MON + 1, MON + 9, MON + 20, 3, true))).toBe("settled");
+  });
+
   it("says late exactly when days are late, for any loan that is out and not back", () => {
     const day = fc.integer({ min: MON, max: MON + 40 });
     fc.assert(
