@@ -1,4 +1,5 @@
 import { dateFields } from "../../sheet/dateFields";
+import { readTimeOfDay } from "../../sheet/readTimeOfDay";
 import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
 
@@ -21,6 +22,8 @@ export const dateNotRead = defineRule({
     if (reading.is === "wrong weekday") {
       report({ row, field, messageId: "wrongWeekday", data: { given: reading.given, expected: reading.expected } });
     } else if (reading.is === "no day") {
+      // What is due at a stop may be due at a time of that day.
+      if (row.table.kind === "stops" && readTimeOfDay(cellIn(row, field), "").ok) return;
       const messageId = field === "back" ? "backNoDay" : "noDay";
       report({ row, field, messageId, data: { given: reading.given } });
     }

@@ -5,6 +5,16 @@ import { testRule } from "../testRule";
 testRule(dateNotRead, {
   clean: [
     {
+      title: "a time of day at which something is due at a stop",
+      tables: {
+        stops: [
+          ["Stop", "Due"],
+          ["Orla", "11:30"],
+          ["Rail", 0.5],
+        ],
+      },
+    },
+    {
       title: "dates and blanks",
       tables: {
         pieces: [
