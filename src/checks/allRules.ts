@@ -1,5 +1,6 @@
 import type { Rule } from "./rule";
 import { afterInCircle } from "./rules/afterInCircle";
+import { alterationNotUndone } from "./rules/alterationNotUndone";
 import { backInFuture } from "./rules/backInFuture";
 import { bagTooHeavy } from "./rules/bagTooHeavy";
 import { currencyDisagrees } from "./rules/currencyDisagrees";
@@ -47,12 +48,17 @@ import { quantityBackTooMany } from "./rules/quantityBackTooMany";
 import { quantityBackZero } from "./rules/quantityBackZero";
 import { quantityNotRead } from "./rules/quantityNotRead";
 import { refundTooLarge } from "./rules/refundTooLarge";
+import { requestNotCollected } from "./rules/requestNotCollected";
+import { requestToChase } from "./rules/requestToChase";
+import { returnNotProved } from "./rules/returnNotProved";
 import { settledAndBack } from "./rules/settledAndBack";
+import { settledNotUnderstood } from "./rules/settledNotUnderstood";
 import { solesTapedForInside } from "./rules/solesTapedForInside";
 import { stopCellNotRead } from "./rules/stopCellNotRead";
 import { stopOutOfReach } from "./rules/stopOutOfReach";
 import { straySpaces } from "./rules/straySpaces";
 import { talentBeforePiece } from "./rules/talentBeforePiece";
+import { tapeNotOff } from "./rules/tapeNotOff";
 import { termsNotRead } from "./rules/termsNotRead";
 import { valueAsText } from "./rules/valueAsText";
 import { valueMissing } from "./rules/valueMissing";
@@ -82,6 +88,12 @@ export const allRules: readonly Rule[] = [
   quantityBackNoDay,
   quantityBackMissing,
   settledAndBack,
+  settledNotUnderstood,
+  alterationNotUndone,
+  tapeNotOff,
+  returnNotProved,
+  requestToChase,
+  requestNotCollected,
   pieceNumberTwice,
   lenderMissing,
   lenderNotListed,
