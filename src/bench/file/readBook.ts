@@ -15,7 +15,7 @@ export interface BookSheet {
   readonly isProtected: boolean;
 }
 
-export interface BookName {
+interface BookName {
   readonly name: string;
   readonly refersTo: string;
   readonly hidden: boolean;

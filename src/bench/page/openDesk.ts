@@ -67,13 +67,22 @@ export function openDesk(parts: DeskParts): Desk {
     const isFirst = onDesk === null;
     onDesk = await layOut(parts, outcome.value, isFirst);
     element("file-name").textContent = fileName;
+    if (outcome.value.book.dateSystem === 1904) {
+      notice(
+        `"${fileName}" counts its days from 1904, so that here its dates show 4 years and a day too early; see Check.`,
+      );
+    }
     document.title = `${fileName} – Tackstitch bench`;
     return true;
   };
   return { open, port: () => held().port, fileName: () => held().file.fileName, bytes: () => held().bytes() };
 }
 
-async function layOut({ grid, sentences, callFunction, edited }: DeskParts, file: OpenedFile, isFirst: boolean): Promise<OnDesk> {
+async function layOut(
+  { grid, sentences, callFunction, edited }: DeskParts,
+  file: OpenedFile,
+  isFirst: boolean,
+): Promise<OnDesk> {
   sentences.forgetAll();
   // The grid changes what it is given, while saving compares with what the file held.
   const calculated = firstCalculation(grid, () => grid.api.createWorkbook(structuredClone(file.data)));

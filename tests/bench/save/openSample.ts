@@ -7,7 +7,7 @@ import { openedState } from "../../../src/bench/save/openedState";
 import type { SavingBook, SavingSheet } from "../../../src/bench/save/savingBook";
 import type { CellState } from "../../../src/bench/save/sheetState";
 
-export const samplePath = join(__dirname, "../../../sample-workbooks/two-day-shoot.xlsx");
+const samplePath = join(__dirname, "../../../sample-workbooks/two-day-shoot.xlsx");
 
 export async function openBytes(bytes: Uint8Array): Promise<OpenedFile> {
   const outcome = await openWorkbookFile(bytes, "two-day-shoot.xlsx", "book");
