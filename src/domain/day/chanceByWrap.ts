@@ -1,8 +1,8 @@
 import { fail } from "../fail";
 import { isProblem } from "../isProblem";
 import type { Outcome } from "../outcome";
+import { dayEnd } from "../plan/dayEnd";
 import type { WorkLook } from "../plan/dayWork";
-import { scheduledDay } from "../plan/scheduledDay";
 import { seededRandom } from "../seededRandom";
 import { succeed } from "../succeed";
 import { clockSeconds } from "./clockSeconds";
@@ -39,7 +39,7 @@ export function chanceByWrap(day: Day, wrap: number, runs: number, seed: number)
   const drawnDay = { ...work, looks: drawnLooks };
   const order = looks.map((_, index) => index);
   const untilSeconds = wrapSeconds(wrap, day.call);
-  if (!Number.isFinite(scheduledDay(workOfDay(slowest, slowest.looks), order).endSeconds))
+  if (!Number.isFinite(dayEnd(workOfDay(slowest, slowest.looks), order)))
     return fail("result-not-finite", { what: "The day" });
   const random = seededRandom(seed);
   const runsNeeded = ranges.size === 0 ? 1 : runs;
@@ -49,7 +49,7 @@ export function chanceByWrap(day: Day, wrap: number, runs: number, seed: number)
       const chance = random();
       if (minutesAt !== undefined) look.changeSeconds = Math.round(minutesAt(chance) * 60);
     }
-    if (scheduledDay(drawnDay, order).endSeconds <= untilSeconds) inTime++;
+    if (dayEnd(drawnDay, order) <= untilSeconds) inTime++;
   }
   return succeed(inTime / runsNeeded);
 }
