@@ -9,6 +9,11 @@ const ROWS = 100_000;
 const COLUMNS = 20;
 const RUNS = 30;
 const AS_OF = 46_100;
+/** 18 looks of two days, on which nearly every piece is there. */
+const LOOKS = [
+  ["Look", "Talent", "Change", "Shooting", "Date"],
+  ...Array.from({ length: 18 }, (_, look) => [look + 1, "ABCD"[look % 4], 15, 30, AS_OF - (look < 9 ? 15 : 14)]),
+];
 const ASKED = {
   lendertotals: { bar: 3, on: (call, cells) => call(cells, AS_OF) },
   laterows: { bar: 5, on: (call, cells) => call(cells, AS_OF) },
@@ -18,6 +23,7 @@ const ASKED = {
   covergap: { bar: 5, on: (call, cells) => call(cells, 20_000_000, 1_900) },
   carried: { bar: 5, on: (call, cells) => call(cells) },
   weights: { bar: 5, on: (call, cells) => call(cells) },
+  clashes: { bar: 5, on: (call, cells) => call(cells, LOOKS) },
   refunds: { bar: 5, table: receiptsTable, on: (call, cells) => call(cells, AS_OF) },
   jobmoney: { bar: 5, table: receiptsTable, on: (call, cells) => call(cells) },
 };
