@@ -3,6 +3,7 @@ import { afterInCircle } from "./rules/afterInCircle";
 import { alterationNotUndone } from "./rules/alterationNotUndone";
 import { backInFuture } from "./rules/backInFuture";
 import { bagTooHeavy } from "./rules/bagTooHeavy";
+import { coverPassed } from "./rules/coverPassed";
 import { currencyDisagrees } from "./rules/currencyDisagrees";
 import { currencyMissing } from "./rules/currencyMissing";
 import { currencyMisspelt } from "./rules/currencyMisspelt";
@@ -15,11 +16,13 @@ import { dateSystem1904 } from "./rules/dateSystem1904";
 import { dateTwoReadings } from "./rules/dateTwoReadings";
 import { dateUndecided } from "./rules/dateUndecided";
 import { dayOverWrap } from "./rules/dayOverWrap";
+import { depositNotBack } from "./rules/depositNotBack";
 import { dueMissing } from "./rules/dueMissing";
 import { dueOnClosedDay } from "./rules/dueOnClosedDay";
 import { durationAsTime } from "./rules/durationAsTime";
 import { durationNotRead } from "./rules/durationNotRead";
 import { formulaError } from "./rules/formulaError";
+import { keptNotRead } from "./rules/keptNotRead";
 import { lateNotBack } from "./rules/lateNotBack";
 import { lenderCellNotRead } from "./rules/lenderCellNotRead";
 import { lenderLikelyMisspelt } from "./rules/lenderLikelyMisspelt";
@@ -48,6 +51,7 @@ import { quantityBackTooMany } from "./rules/quantityBackTooMany";
 import { quantityBackZero } from "./rules/quantityBackZero";
 import { quantityNotRead } from "./rules/quantityNotRead";
 import { refundTooLarge } from "./rules/refundTooLarge";
+import { refundWindowEnds } from "./rules/refundWindowEnds";
 import { requestNotCollected } from "./rules/requestNotCollected";
 import { requestToChase } from "./rules/requestToChase";
 import { returnNotProved } from "./rules/returnNotProved";
@@ -109,7 +113,11 @@ export const allRules: readonly Rule[] = [
   currencyDisagrees,
   currencyMissing,
   currencyMisspelt,
+  coverPassed,
+  keptNotRead,
   refundTooLarge,
+  refundWindowEnds,
+  depositNotBack,
   weightNotRead,
   weightUnitMissing,
   weightUnlikely,

@@ -4,4 +4,5 @@ import type { TableKind } from "../sheet/tableKind";
 export const moneyFields: Readonly<Partial<Record<TableKind, readonly string[]>>> = {
   pieces: ["value", "totalValue", "rentalFee", "deposit"],
   receipts: ["amount", "amountRefunded"],
+  day: ["cover"],
 };

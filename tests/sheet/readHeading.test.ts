@@ -27,7 +27,7 @@ const promised: Record<TableKind, string> = {
   stops:
     "stop Stop|open Open|close Close|minutes Minutes|latitude Latitude|longitude Longitude|due Due|receivesUntil Receives until|cutOff Cut-off",
   shoes: "shoes Shoes|size Size|where Where|pairs Pairs",
-  day: "date Date|call Call|wrap Wrap|meal Meal|dressers Dressers|chairs Chairs",
+  day: "date Date|call Call|wrap Wrap|meal Meal|dressers Dressers|chairs Chairs|cover Cover",
 };
 
 const promises = allKinds.flatMap((kind) =>

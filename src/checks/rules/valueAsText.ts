@@ -21,7 +21,7 @@ export const valueAsText = defineRule({
   severity: "warning",
   fixable: true,
   scope: "cell",
-  tables: ["pieces", "receipts"],
+  tables: ["pieces", "receipts", "day"],
   fields: moneyFields,
   messages: {
     typed: '"{{given}}" is text, not a number. Make it {{amount}}.',

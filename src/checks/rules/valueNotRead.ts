@@ -12,7 +12,7 @@ export const valueNotRead = defineRule({
   severity: "error",
   fixable: false,
   scope: "cell",
-  tables: ["pieces", "receipts"],
+  tables: ["pieces", "receipts", "day"],
   fields: moneyFields,
   messages: {
     noAmount: '"{{given}}" is not an amount. Type a number like 1250, and words in a Note.',
