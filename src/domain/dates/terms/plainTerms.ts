@@ -1,7 +1,11 @@
 // Said in several words, meaning no more than "by": the day as a whole is what terms are about.
 const PHRASES =
-  /\b(?:not? later than|at (?:the )?(?:very )?latest|(?:before )?(?:the )?close of (?:business|play)|end of (?:the )?(?:business |working )?day(?! after| of)|au plus tard|al? mas tardar|al piu tardi|de ici)\b/g;
+  /\b(?:not? later than|at (?:the )?(?:very )?latest|(?:before )?(?:the )?close of (?:business|play)|end of (?:the )?(?:business |working )?day(?! after| of)|au plus tard|al? mas tardar|al piu tardi|de ici|no (?:extensions?|exceptions?)|from (?:the )?(?:date of )?loan(?: date)?)\b/g;
 const ITALIAN_TWO = /\bdue(?= (?:giorni|settimane|mesi|ore|gg)\b)/g;
+const SLASHED = /\bw\/d(?:ays?|s)?\b/g;
+/** "wrap + 2" is two days after it, and "J+3" three days after the day out. */
+const PLUS_DAYS = /([a-z]{2} ?\+ ?\d+)(?=[\s.]*$)/;
+const DAY_OUT_PLUS = /\bj ?\+ ?(\d+)(?=[\s.]*$)/;
 const ELIDED = /\b(d|l|dell|all|dall|sull|jusqu|qu)'(?=[a-z])/g;
 
 /** Terms as typed, in lower case without accents, with what takes several words to say no more than "by" made one. */
@@ -20,5 +24,7 @@ export function plainTerms(given: string): string {
   if (text.includes("'"))
     text = text.replace(ELIDED, (_, word) => (word === "dall" ? "dal " : word === "d" ? "de " : ""));
   if (text.includes("due ")) text = text.replace(ITALIAN_TWO, "2");
+  if (text.includes("w/")) text = text.replace(SLASHED, "wd");
+  if (text.includes("+")) text = text.replace(DAY_OUT_PLUS, "$1 days").replace(PLUS_DAYS, "$1 days");
   return text.replace(PHRASES, "by");
 }

@@ -31,8 +31,8 @@ export const termForms = {
     // "shoot + 3 days", "after wrap 5 working days"
     `[AG]P?${ANCHOR}A?n${UNIT}`,
     `${ANCHOR}An${UNIT}`,
-    // "next working day", "jour ouvré suivant", "overnight", "lendemain du tournage"
-    `(?:[XG]${ONE_DAY}|${ONE_DAY}[XG]|V)(?:${TAIL}|P${ANCHOR})?`,
+    // "next working day", "next wd", "jour ouvré suivant", "overnight", "lendemain du tournage"
+    `(?:[XG](?:${ONE_DAY}|b)|${ONE_DAY}[XG]|V)(?:${TAIL}|P${ANCHOR})?`,
   ),
   /** "same day", "same day as the shoot" */
   sameDay: form(`(?:YD|DY|y)(?:P${ANCHOR})?`),
