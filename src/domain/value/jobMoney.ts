@@ -19,7 +19,7 @@ const NO_JOB = "(no job)";
 
 /** One job's figures in one currency, in the order of FIGURES and in ten-thousandths; the first problem stands for the figure it spoils. */
 interface Tally {
-  readonly job: FieldValue<string>;
+  job: FieldValue<string>;
   readonly currency: FieldValue<string>;
   readonly figures: (number | Problem)[];
   firstRow: number;
@@ -46,7 +46,11 @@ export function jobMoney(
   }));
   const tallyAt = ({ job, currency }: Pick<RentalRow, "job" | "currency">, row: number): Tally => {
     const tally = tallyFor(job, hasCurrencies ? currency : null);
-    tally.firstRow = Math.min(tally.firstRow, row);
+    if (row < tally.firstRow) {
+      // Receipts are gone through before rentals, wherever each stands; the job is named as the sheet first names it.
+      tally.firstRow = row;
+      tally.job = job;
+    }
     return tally;
   };
   for (const rows of receipts) {

@@ -21,7 +21,7 @@ import { rangeArgument } from "../rangeArgument";
  * @param rows The requests with their heading row, columns in any order; needs Asked, Answer (or Answered) and Needed by.
  * @param asOf The day to look at. A date, or text such as 2026-03-05.
  * @param [patience] The working days after which an unanswered request is chased, and within which a need is near; 2 when left out.
- * @param [closed] The days that are no working days, such as public holidays; a range of dates in any order.
+ * @param [closed] The days that are no working days, such as public holidays; a range of dates in any order, or what HOLIDAYS gives, with its headings.
  * @param [weekend] The closed weekdays, as a number 1 to 7 or 11 to 17 (1, Saturday and Sunday, when left out) or as text of seven 0 and 1, Monday first, such as "0000011".
  * @param [columns] Which heading means what, where yours is not understood, such as "asked=Mailed; neededBy=For".
  * @shape A table that spills: the heading row, then each request to chase with its own columns as typed; the soonest need first, one already past before all, one without a day last; the heading row alone when nothing is to be chased.

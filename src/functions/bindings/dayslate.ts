@@ -17,7 +17,7 @@ import { answer } from "../answer";
  * @param asOf The day to look at, such as TODAY(); may be blank once back is filled.
  * @param [grace] The days of grace the lender allows, taken off the days late; 0 when left out.
  * @param [counting] "calendar" counts all days (when left out), "working" the working days after the day due, up to and with the end.
- * @param [closed] The days that are no working days, such as public holidays; a range of dates in any order.
+ * @param [closed] The days that are no working days, such as public holidays; a range of dates in any order, or what HOLIDAYS gives, with its headings.
  * @param [weekend] The closed weekdays, as a number 1 to 7 or 11 to 17 (1, Saturday and Sunday, when left out) or as text of seven 0 and 1, Monday first, such as "0000011".
  * @shape One whole number, never below 0.
  * @units Days; due on asOf is not late, and a back day after asOf is not yet back.

@@ -15,7 +15,7 @@ import { answer } from "../answer";
  * @param back The day it came back; blank while it is out.
  * @param asOf The day to look at, such as TODAY(); may be blank once back is filled.
  * @param [counting] "calendar" counts all days (when left out), "working" the working days after the day out, up to and with the end.
- * @param [closed] The days that are no working days, such as public holidays; a range of dates in any order.
+ * @param [closed] The days that are no working days, such as public holidays; a range of dates in any order, or what HOLIDAYS gives, with its headings.
  * @param [weekend] The closed weekdays, as a number 1 to 7 or 11 to 17 (1, Saturday and Sunday, when left out) or as text of seven 0 and 1, Monday first, such as "0000011".
  * @shape One whole number.
  * @units Days; a back day after asOf is not yet back, and a piece that goes out after asOf has been out 0 days.

@@ -16,7 +16,7 @@ import { answer } from "../answer";
  * @param out The day the piece went out; a date, or text such as 2026-03-05 or 5 Mar 2026.
  * @param terms The lender's words, such as "7 days", "3 working days", "next working day", "same day", "5 working days after shoot", "30 days from receipt" or "by 2026-03-05", or a number of calendar days.
  * @param [shoot] The last shoot day, which terms "after shoot" or "after wrap" count from.
- * @param [closed] The days on which the lender does not work, such as public holidays; a range of dates in any order.
+ * @param [closed] The days on which the lender does not work, such as public holidays; a range of dates in any order, or what HOLIDAYS gives, with its headings.
  * @param [weekend] The closed weekdays, as a number 1 to 7 or 11 to 17 (1, Saturday and Sunday, when left out) or as text of seven 0 and 1, Monday first, such as "0000011".
  * @param [roll] Where calendar days move that end on a closed day: "back" to the working day before (when left out), "on" to the one after, "none" stays.
  * @shape One date.

@@ -13,7 +13,7 @@ import { answer } from "../answer";
  * @param due The day the piece must be with its lender; a date, or text such as 2026-03-05.
  * @param transit The working days the courier takes; 0 when left blank.
  * @param [prep] The working days to clean, repair and pack before it leaves; 0 when left out.
- * @param [closed] The days on which nobody collects or receives, such as public holidays; a range of dates in any order.
+ * @param [closed] The days on which nobody collects or receives, such as public holidays; a range of dates in any order, or what HOLIDAYS gives, with its headings.
  * @param [weekend] The closed weekdays, as a number 1 to 7 or 11 to 17 (1, Saturday and Sunday, when left out) or as text of seven 0 and 1, Monday first, such as "0000011".
  * @shape One date.
  * @units A whole day, shown as yyyy-mm-dd: hand it over that day, before the courier's cut-off.
