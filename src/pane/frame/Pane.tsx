@@ -21,9 +21,9 @@ export function Pane({ host, views }: { readonly host: PaneHost; readonly views:
   const [state, dispatch] = useReducer(paneReducer, null, () => initialPaneState(views[0]?.id ?? "", host.today()));
   const latest = useRef(state);
   latest.current = state;
-  const keptKeys = useMemo(() => views.flatMap((view) => view.keptKeys), [views]);
+  const keptKeys = useMemo(() => [...new Set(views.flatMap((view) => view.keptKeys))], [views]);
   const follower = useFollowedWorkbook(host, state.asOf, keptKeys, dispatch);
-  const actions = usePaneActions(host.port, dispatch, latest, follower);
+  const actions = usePaneActions(host, dispatch, latest, follower);
   const pane = useMemo(() => ({ state, actions }), [state, actions]);
   const [seen, setSeen] = useState<readonly string[]>([state.viewId]);
 

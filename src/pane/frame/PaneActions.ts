@@ -1,5 +1,7 @@
+import type { CellArea } from "../../sheet/cellArea";
 import type { CellEdit } from "../../sheet/cellEdit";
 import type { CellPosition } from "../../sheet/cellPosition";
+import type { PaneHost } from "../PaneHost";
 
 /** What a view can ask the frame to do. Problems are shown by the frame; the boolean only says whether it was done. */
 export interface PaneActions {
@@ -8,6 +10,12 @@ export interface PaneActions {
   /** Counts again for the day the sheet says, or today. */
   readonly followDay: () => void;
   readonly goTo: (at: CellPosition) => Promise<boolean>;
+  /** The active cell, or null where the host does not tell it. */
+  readonly activeCell: () => Promise<CellPosition | null>;
+  /** The selected block of cells, or null where the host does not tell it. */
+  readonly selection: () => Promise<CellArea | null>;
+  /** Looks at what one of our functions gives, see PaneHost; undefined where this page cannot. */
+  readonly callFunction: PaneHost["callFunction"];
   /** Writes as one step and offers to put it back. */
   readonly write: (label: string, edits: readonly CellEdit[]) => Promise<boolean>;
   /** Puts the last step back, or does it again. */

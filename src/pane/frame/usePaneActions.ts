@@ -4,16 +4,16 @@ import { sayProblem } from "../../domain/wording";
 import type { Problem } from "../../domain/problem";
 import type { WriteReceipt } from "../../sheet/cellEdit";
 import { parseKeptChoices } from "../../sheet/parseKeptChoices";
-import type { SheetPort } from "../../sheet/SheetPort";
 import { columnsKey } from "../columns/columnsKey";
 import type { WorkbookFollower } from "../state/followWorkbook";
+import type { PaneHost } from "../PaneHost";
 import type { PaneAction } from "../state/PaneAction";
 import type { PaneState } from "../state/PaneState";
 import type { PaneActions } from "./PaneActions";
 
 /** The actions of the pane over a port: each asks the port, then tells the reducer what came of it. */
 export function usePaneActions(
-  port: SheetPort,
+  { port, callFunction }: Pick<PaneHost, "port" | "callFunction">,
   dispatch: Dispatch<PaneAction>,
   latest: MutableRefObject<PaneState>,
   follower: MutableRefObject<WorkbookFollower | null>,
@@ -35,6 +35,17 @@ export function usePaneActions(
         const gone = await port.goTo(at);
         return gone.ok || refuse(gone.problem);
       },
+      activeCell: async () => {
+        const at = await port.activeCell();
+        if (!at.ok) refuse(at.problem);
+        return at.ok ? at.value : null;
+      },
+      selection: async () => {
+        const area = await port.selection();
+        if (!area.ok) refuse(area.problem);
+        return area.ok ? area.value : null;
+      },
+      callFunction,
       write: async (label, edits) => {
         const written = await port.write(label, edits);
         if (!written.ok) return refuse(written.problem);
@@ -62,5 +73,5 @@ export function usePaneActions(
       readAgain: () => follower.current?.readAgain(),
       dismissNotice: (id) => dispatch({ type: "notice dismissed", id }),
     };
-  }, [port, dispatch, latest, follower]);
+  }, [port, callFunction, dispatch, latest, follower]);
 }

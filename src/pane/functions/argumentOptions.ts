@@ -10,6 +10,7 @@ import { structuredReference } from "./structuredReference";
 
 /** What the workbook offers for an argument: tables and columns for a range, for a single value the cells of the own row and the day. */
 export function argumentOptions(param: ParamDoc, read: ReadTables): readonly ArgumentOption[] {
+  if (param.name === "columns") return [];
   const named = read.workbook.sheets.flatMap((sheet) => sheet.tables.map((table) => ({ sheet, table })));
   if (!param.matrix) {
     const rows = named.flatMap(({ sheet, table }) =>
