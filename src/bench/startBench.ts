@@ -56,17 +56,13 @@ export async function startBench({ functionOf, metadata }: Pick<Functions, "func
     grid,
     sentences,
     callFunction: (id, args) => functionOf[id]?.(...args),
+    mayReplace: () =>
+      !unsaved.any() || confirm(`"${desk.fileName()}" has changes that are not saved. Open another one all the same?`),
     edited: unsaved.edited,
   });
-  const open = async (bytes: Uint8Array, fileName: string) => {
-    if (
-      unsaved.any() &&
-      !confirm(`"${desk.fileName()}" has changes that are not saved. Open another one all the same?`)
-    )
-      return;
-    if (await desk.open(bytes, fileName)) unsaved.settled();
-  };
-  chooseFile(async (file) => open(new Uint8Array(await file.arrayBuffer()), file.name));
+  chooseFile(async (file) =>
+    desk.open(new Uint8Array(await file.arrayBuffer()), file.name, { opened: unsaved.settled }),
+  );
   element("save").addEventListener("click", () => {
     download(desk.bytes(), desk.fileName());
     unsaved.settled();
@@ -74,8 +70,6 @@ export async function startBench({ functionOf, metadata }: Pick<Functions, "func
   const sample = await fetch(`sample-workbooks/${SAMPLE}`);
   await desk.open(new Uint8Array(await sample.arrayBuffer()), SAMPLE);
   document.body.dataset.ready = "true";
-  await offerKeptCopy(async (bytes, fileName) => {
-    if (await desk.open(bytes, fileName)) unsaved.edited();
-  });
+  await offerKeptCopy((bytes, fileName) => desk.open(bytes, fileName, { anyway: true, opened: unsaved.edited }));
   return { grid, desk };
 }

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { plainWorkbook } from "../bench/plainWorkbook";
 import { insertRowAbove3 } from "./insertRowAbove3";
 import { openBench, type OpenBench } from "./openBench";
 import { shownAt } from "./shownAt";
@@ -41,6 +42,23 @@ test.each([
   expect(await bench.page.locator("#file-name").textContent()).toBe("two-day-shoot.xlsx");
   await bench.page.locator("#notice").getByRole("button", { name: "Close" }).click();
   expect(await shownAt(bench.page, "Job", "A4")).toContain("As-of day");
+});
+
+test("a file without a table that can be read is left closed until it is asked for again, and then opens", async () => {
+  const { page } = bench;
+  await choose("fresh.xlsx", await plainWorkbook([]));
+  await page.locator("#notice-text", { hasText: "no sheet of it has a row of headings" }).waitFor();
+  expect(await page.locator("#file-name").textContent()).toBe("two-day-shoot.xlsx");
+  expect(await shownAt(page, "Job", "A4")).toContain("As-of day");
+  await page.getByRole("button", { name: "Open it anyway" }).click();
+  await page.waitForFunction(() => document.getElementById("file-name")?.textContent === "fresh.xlsx");
+  expect(await page.locator("#notice").isVisible()).toBe(false);
+  await type(page, "Sheet1", "A1", "Piece");
+  expect(await shownAt(page, "Sheet1", "A1")).toContain("Piece");
+  page.once("dialog", (dialog) => void dialog.accept());
+  await choose("two-day-shoot.xlsx", new Uint8Array(readFileSync(SAMPLE)));
+  await page.waitForFunction(() => document.getElementById("file-name")?.textContent === "two-day-shoot.xlsx");
+  expect(await shownAt(page, "Totals", "A5")).toContain("Maison Quillet");
 });
 
 test("what is typed is in the saved file, in the file's own form, with what a formula spilled", async () => {

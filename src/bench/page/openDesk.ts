@@ -2,6 +2,7 @@ import { sayProblem } from "../../domain/wording";
 import { mountPane } from "../../pane/mountPane";
 import type { PaneHost } from "../../pane/PaneHost";
 import type { SheetPort } from "../../sheet/SheetPort";
+import { hasTables } from "../file/hasTables";
 import { openWorkbookFile, type OpenedFile } from "../file/openWorkbookFile";
 import type { ErrorSentences } from "../functions/createErrorSentences";
 import type { Grid } from "../grid/createGrid";
@@ -21,14 +22,26 @@ import { followEdits } from "./followEdits";
 import { notice } from "./notice";
 import { today } from "./today";
 
+const NO_TABLE = "no sheet of it has a row of headings, such as Piece, Lender, Value and Due, with rows below";
+
 /** What lies on the desk: one workbook, with the pane that belongs to it. */
 export interface Desk {
-  /** Opens a file in place of the one that is open; when it cannot be read, that one stays. True when it was opened. */
-  readonly open: (bytes: Uint8Array, fileName: string) => Promise<boolean>;
+  /**
+   * Opens a file in place of the one that is open; that one stays when the file cannot be read, or when it holds no
+   * table, until somebody asks for it all the same (`anyway`).
+   */
+  readonly open: (bytes: Uint8Array, fileName: string, wish?: OpenWish) => Promise<void>;
   readonly port: () => SheetPort;
   readonly fileName: () => string;
   /** The open workbook as a file, with all that changed. */
   readonly bytes: () => Uint8Array;
+}
+
+export interface OpenWish {
+  /** Also a file without a table that can be read. */
+  readonly anyway?: boolean;
+  /** Is called once the file lies open. */
+  readonly opened?: () => void;
 }
 
 interface OnDesk {
@@ -45,6 +58,8 @@ export interface DeskParts {
   readonly sentences: ErrorSentences;
   /** One of our functions with the arguments a cell would hand over. */
   readonly callFunction: NonNullable<PaneHost["callFunction"]>;
+  /** Whether the open workbook may be put away for another one. */
+  readonly mayReplace: () => boolean;
   /** Is called after every change that a user or the pane made. */
   readonly edited: () => void;
 }
@@ -56,12 +71,15 @@ export function openDesk(parts: DeskParts): Desk {
     if (onDesk === null) throw new Error("No workbook is open");
     return onDesk;
   };
-  const open = async (bytes: Uint8Array, fileName: string) => {
+  const open = async (bytes: Uint8Array, fileName: string, wish: OpenWish = {}): Promise<void> => {
     const outcome = await openWorkbookFile(bytes, fileName, `book-${++openings}`);
-    if (!outcome.ok) {
-      notice(sayProblem(outcome.problem));
-      return false;
+    if (!outcome.ok) return notice(sayProblem(outcome.problem));
+    if (wish.anyway !== true && !hasTables(outcome.value)) {
+      return notice(sayProblem({ reason: "file-not-opened", facts: { file: fileName, why: NO_TABLE } }), [
+        { label: "Open it anyway", run: () => void open(bytes, fileName, { ...wish, anyway: true }) },
+      ]);
     }
+    if (onDesk !== null && !parts.mayReplace()) return;
     onDesk?.close();
     notice(null);
     const isFirst = onDesk === null;
@@ -73,7 +91,7 @@ export function openDesk(parts: DeskParts): Desk {
       );
     }
     document.title = `${fileName} – Tackstitch bench`;
-    return true;
+    wish.opened?.();
   };
   return { open, port: () => held().port, fileName: () => held().file.fileName, bytes: () => held().bytes() };
 }

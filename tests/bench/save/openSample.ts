@@ -1,6 +1,9 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import { openedTables } from "../../../src/bench/file/openedTables";
 import { openWorkbookFile, type OpenedFile } from "../../../src/bench/file/openWorkbookFile";
+import { cellName } from "../../../src/sheet/cellName";
+import type { TableArea } from "../../../src/sheet/sheetSnapshot";
 import { areaOfReference } from "../../../src/sheet/areaOfReference";
 import { columnStates } from "../../../src/bench/save/columnStates";
 import { openedState } from "../../../src/bench/save/openedState";
@@ -17,18 +20,9 @@ export async function openBytes(bytes: Uint8Array): Promise<OpenedFile> {
 
 export const openSample = (): Promise<OpenedFile> => openBytes(new Uint8Array(readFileSync(samplePath)));
 
-interface TableResource {
-  readonly tables: readonly {
-    readonly name: string;
-    readonly range: NonNullable<ReturnType<typeof areaOfReference>>;
-  }[];
-}
-
 /** A grid in which nobody touched anything, without a grid. */
 export function untouched(file: OpenedFile): SavingBook {
-  const tables = JSON.parse(
-    file.data.resources?.find(({ name }) => name === "SHEET_TABLE_PLUGIN")?.data ?? "{}",
-  ) as Record<string, TableResource>;
+  const tables = openedTables(file.data);
   const sheets = file.book.sheets.map(({ sheetId, name, state }): SavingSheet => {
     const data = file.data.sheets[sheetId] ?? {};
     const cells = openedState(data, file.data.styles);
@@ -40,11 +34,11 @@ export function untouched(file: OpenedFile): SavingBook {
       rowData: data.rowData ?? {},
       columns: columnStates({ columnData: data.columnData ?? {} }),
       merges: [],
-      tables: (tables[sheetId]?.tables ?? []).map((table) => ({
+      tables: (tables[sheetId] ?? []).map((table) => ({
         name: table.name,
-        reference: reference(table.range),
-        headings: Array.from({ length: table.range.endColumn - table.range.startColumn + 1 }, (_, index) =>
-          String(cells.get(table.range.startRow)?.get(table.range.startColumn + index)?.value ?? ""),
+        reference: reference(table),
+        headings: Array.from({ length: table.columnCount }, (_, index) =>
+          String(cells.get(table.row)?.get(table.column + index)?.value ?? ""),
         ),
       })),
     };
@@ -52,14 +46,8 @@ export function untouched(file: OpenedFile): SavingBook {
   return { sheets, activeSheet: 0, structure: [], kept: new Map() };
 }
 
-function reference({
-  startRow,
-  startColumn,
-  endRow,
-  endColumn,
-}: NonNullable<ReturnType<typeof areaOfReference>>): string {
-  const letter = (column: number) => String.fromCharCode(65 + column);
-  return `${letter(startColumn)}${startRow + 1}:${letter(endColumn)}${endRow + 1}`;
+function reference({ row, column, rowCount, columnCount }: TableArea): string {
+  return `${cellName(row, column)}:${cellName(row + rowCount - 1, column + columnCount - 1)}`;
 }
 
 /** The book with some cells of one sheet holding something else. */
