@@ -2,6 +2,8 @@ import { loadSource } from "../loadSource.mjs";
 import { fastest } from "./fastest.mjs";
 import { piecesTable } from "./piecesTable.mjs";
 import { receiptsTable } from "./receiptsTable.mjs";
+import { requestsTable } from "./requestsTable.mjs";
+import { returnsTable } from "./returnsTable.mjs";
 import { showRow } from "./showRow.mjs";
 import { timed } from "./timed.mjs";
 
@@ -24,6 +26,9 @@ const ASKED = {
   carried: { bar: 5, on: (call, cells) => call(cells) },
   weights: { bar: 5, on: (call, cells) => call(cells) },
   clashes: { bar: 5, on: (call, cells) => call(cells, LOOKS) },
+  duerows: { bar: 5, on: (call, cells) => call(cells, AS_OF, AS_OF + 6) },
+  shortages: { bar: 5, table: returnsTable, on: (call, cells) => call(cells) },
+  chaserows: { bar: 5, table: requestsTable, on: (call, cells) => call(cells, AS_OF) },
   refunds: { bar: 5, table: receiptsTable, on: (call, cells) => call(cells, AS_OF) },
   jobmoney: { bar: 5, table: receiptsTable, on: (call, cells) => call(cells) },
 };
@@ -43,11 +48,13 @@ function barePass(cells) {
 /** The whole-table functions against a bare pass of the same table, and how they grow at each doubling of the rows. */
 export async function wholeTables() {
   const sizesOf = (table) => [ROWS / 8, ROWS / 4, ROWS / 2, ROWS].map((rowCount) => table(rowCount, COLUMNS));
-  const made = new Map([piecesTable, receiptsTable].map((table) => [table, sizesOf(table)]));
+  // One table at a time, since what else is kept in memory slows whatever makes something new.
+  let made = { table: null, sizes: [] };
   showRow([`${ROWS.toLocaleString("en")} rows x ${COLUMNS} columns`, "bare pass", "function", "ratio", "bar"]);
   for (const [name, { bar, table = piecesTable, on }] of Object.entries(ASKED)) {
     const call = (await loadSource(`src/functions/bindings/${name}.ts`))[name];
-    const tables = made.get(table);
+    if (made.table !== table) made = { table, sizes: sizesOf(table) };
+    const tables = made.sizes;
     const largest = tables.at(-1);
     const times = timed(RUNS, { bare: () => barePass(largest), call: () => on(call, largest) });
     const [bare, took] = [fastest(times.bare), fastest(times.call)];
