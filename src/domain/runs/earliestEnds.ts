@@ -1,4 +1,5 @@
 import type { CompletionBound } from "./completionBound";
+import { never } from "./never";
 import type { Run } from "./run";
 import { runEnd } from "./runEnd";
 import { shortestTravel } from "./shortestTravel";
@@ -63,7 +64,7 @@ export function earliestEnds(
     }
     rowOf[set] = rowCount;
     const row = rowCount * stopCount;
-    ends.fill(Infinity, row, row + stopCount);
+    ends.fill(never, row, row + stopCount);
     rowCount++;
     return row;
   }
@@ -93,9 +94,9 @@ export function earliestEnds(
     const worth = worthOf(set);
     for (let last = set === 0 ? 0 : 1; last <= (set === 0 ? 0 : stopCount); last++) {
       const leaveMs = set === 0 ? run.leaveMs : ends[rowOf[set]! * stopCount + last - 1]!;
-      if (leaveMs === Infinity) continue;
+      if (leaveMs === never) continue;
       const endMs = runEnd(run, last, leaveMs);
-      if (endMs < Infinity && (worth > bestWorth || (worth === bestWorth && endMs <= bestEnd))) {
+      if (endMs < never && (worth > bestWorth || (worth === bestWorth && endMs <= bestEnd))) {
         bestWorth = worth;
         bestEnd = endMs;
         reached = worth;
@@ -107,14 +108,14 @@ export function earliestEnds(
         const bit = 1 << (stop - 1);
         if (set & bit) continue;
         const over = visitEnd(run, stop, leaveMs + travelMs[last]![stop]!);
-        if (over === Infinity) continue;
+        if (over === never) continue;
         const cell = rowFor(set | bit) + stop - 1;
         if (over < ends[cell]!) ends[cell] = over;
       }
     }
   }
   return {
-    at: (set, last) => (rowOf[set] === 0 ? Infinity : ends[rowOf[set]! * stopCount + last - 1]!),
+    at: (set, last) => (rowOf[set] === 0 ? never : ends[rowOf[set]! * stopCount + last - 1]!),
     worth: reached,
     endMs: bestEnd,
     sets,

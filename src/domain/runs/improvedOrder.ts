@@ -1,4 +1,5 @@
 import { seededRandom } from "../seededRandom";
+import { never } from "./never";
 import { orderCost } from "./orderCost";
 import type { Run } from "./run";
 import { runEnd } from "./runEnd";
@@ -47,8 +48,8 @@ export function improvedOrder(run: Run, steps: number): RunOrder {
     order.forEach((at, index) => leave.push(visitEnd(run, at, leave[index]! + travelMs[order[index - 1] ?? 0]![at]!)));
     const endNow = runEnd(run, order.at(-1) ?? 0, leave.at(-1)!);
     let bestAt = -1;
-    let bestEnd = Infinity;
-    let bestExtra = Infinity;
+    let bestEnd = never;
+    let bestExtra = never;
     for (let at = 0; at <= order.length; at++) {
       const before = order[at - 1] ?? 0;
       const after = at < order.length ? order[at]! : run.returns ? 0 : null;
@@ -56,14 +57,14 @@ export function improvedOrder(run: Run, steps: number): RunOrder {
       let over = visitEnd(run, stop, leave[at]! + travelMs[before]![stop]!);
       let next = at;
       // Goes on until the delay is waited away at some door.
-      while (next < order.length && over < Infinity) {
+      while (next < order.length && over < never) {
         over = visitEnd(run, order[next]!, over + travelMs[last]![order[next]!]!);
         last = order[next]!;
         next++;
         if (over === leave[next]) break;
       }
       spent += next - at + 1;
-      const end = next < order.length && over < Infinity ? endNow : runEnd(run, last, over);
+      const end = next < order.length && over < never ? endNow : runEnd(run, last, over);
       const extra =
         travelMs[before]![stop]! + (after === null ? 0 : travelMs[stop]![after]! - travelMs[before]![after]!);
       if (end < bestEnd || (end === bestEnd && extra < bestExtra)) {
@@ -72,7 +73,7 @@ export function improvedOrder(run: Run, steps: number): RunOrder {
         bestExtra = extra;
       }
     }
-    if (bestEnd === Infinity) return false;
+    if (bestEnd === never) return false;
     order.splice(bestAt, 0, stop);
     return true;
   }
@@ -136,7 +137,10 @@ export function improvedOrder(run: Run, steps: number): RunOrder {
     return best;
   }
 
+  // As the rows stand, if that can be kept: where nothing is better, nothing is moved.
+  const asListed = candidate(all);
   let best = putAllIn([], drawnOrder(all));
+  if (!isBetter(best, asListed) && asListed.endMs < never) best = asListed;
   for (let start = 1; start <= STARTS; start++) {
     let current = start === 1 ? best : putAllIn([], drawnOrder(all));
     const from = spent;
@@ -148,7 +152,7 @@ export function improvedOrder(run: Run, steps: number): RunOrder {
         next.worth > current.worth ||
         (next.worth === current.worth && next.endMs <= current.endMs + random() * slackMs)
       )
-        if (next.endMs < Infinity) current = next;
+        if (next.endMs < never) current = next;
       if (isBetter(next, best)) best = next;
       if (all.length < 2) break;
     }
@@ -158,7 +162,7 @@ export function improvedOrder(run: Run, steps: number): RunOrder {
 }
 
 function isBetter(one: Candidate, other: Candidate): boolean {
-  if (one.endMs === Infinity) return false;
+  if (one.endMs === never) return false;
   return (one.worth - other.worth || other.endMs - one.endMs || other.travelMs - one.travelMs) > 0;
 }
 

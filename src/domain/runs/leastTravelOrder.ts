@@ -1,5 +1,6 @@
 import type { EarliestEnds } from "./earliestEnds";
 import { latestArrival } from "./latestArrival";
+import { never } from "./never";
 import type { Run } from "./run";
 import { runEnd } from "./runEnd";
 import { visitEnd } from "./visitEnd";
@@ -65,7 +66,7 @@ export function leastTravelOrder(run: Run, ends: EarliestEnds): { order: readonl
   let leaveMs = run.leaveMs;
   for (let set = 0, last = 0; ends.worthOf(set) !== ends.worth;) {
     let next = 0;
-    let leastTravelMs = Infinity;
+    let leastTravelMs = never;
     for (let stop = 1; stop <= stopCount; stop++) {
       if (set & (1 << (stop - 1))) continue;
       const leg = travelMs[last]![stop]!;

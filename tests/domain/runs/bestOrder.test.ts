@@ -2,6 +2,8 @@ import fc from "fast-check";
 import { bestOrder } from "../../../src/domain/runs/bestOrder";
 import { improvedOrder } from "../../../src/domain/runs/improvedOrder";
 import { orderCost } from "../../../src/domain/runs/orderCost";
+import type { Run } from "../../../src/domain/runs/run";
+import { stopWorths } from "../../../src/domain/runs/stopWorths";
 import { arbitraryRun } from "./arbitraryRun";
 import { everyOrder } from "./everyOrder";
 
@@ -16,6 +18,45 @@ describe("bestOrder", () => {
       }),
       { numRuns: 400 },
     );
+  });
+});
+
+describe("bestOrder of more stops than can be tried one by one", () => {
+  it("is never beaten by a search that goes on longer", () => {
+    fc.assert(
+      fc.property(arbitraryRun(13), (run) => {
+        if (run.returns && run.leaveMs > run.backByMs) return;
+        const best = bestOrder(run);
+        const other = improvedOrder(run, 200_000);
+        const worths = stopWorths(run.rank.slice(1));
+        const worth = (order: readonly number[]): number => order.reduce((sum, stop) => sum + worths[stop - 1]!, 0);
+        expect(best.isProved).toBe(true);
+        expect(best).toMatchObject(orderCost(run, best.order));
+        const gain =
+          worth(best.order) - worth(other.order) || other.endMs - best.endMs || other.travelMs - best.travelMs;
+        expect(gain).toBeGreaterThanOrEqual(0);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("keeps the rows where every order is as good, and says so, also with more ties than sets can be kept", () => {
+    for (const stopCount of [6, 20, 30]) {
+      const places = Array.from({ length: stopCount + 1 }, (_, place) => place);
+      const run: Run = {
+        stopCount,
+        travelMs: places.map(() => places.map(() => 600_000)),
+        visitMs: places.map(() => 0),
+        beginMs: places.map(() => [0, Infinity]),
+        rank: places.map(() => 0),
+        leaveMs: 0,
+        backByMs: Infinity,
+        returns: true,
+      };
+      const best = bestOrder(run);
+      expect(best.order).toEqual(places.slice(1));
+      expect(best.isProved).toBe(stopCount <= 20);
+    }
   });
 });
 

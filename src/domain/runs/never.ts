@@ -1,0 +1,2 @@
+/** The time at which something is over that cannot be done. */
+export const never = Infinity;
