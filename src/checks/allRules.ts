@@ -23,6 +23,7 @@ import { durationAsTime } from "./rules/durationAsTime";
 import { durationNotRead } from "./rules/durationNotRead";
 import { formulaError } from "./rules/formulaError";
 import { keptNotRead } from "./rules/keptNotRead";
+import { lateFeeNotRead } from "./rules/lateFeeNotRead";
 import { lateNotBack } from "./rules/lateNotBack";
 import { lenderCellNotRead } from "./rules/lenderCellNotRead";
 import { lenderLikelyMisspelt } from "./rules/lenderLikelyMisspelt";
@@ -105,6 +106,7 @@ export const allRules: readonly Rule[] = [
   lenderWrittenTwoWays,
   lenderListedTwice,
   lenderCellNotRead,
+  lateFeeNotRead,
   straySpaces,
   valueMissing,
   valueAsText,
