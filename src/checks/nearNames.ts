@@ -9,28 +9,34 @@ import { isLikelySlip } from "./isLikelySlip";
  */
 export function nearNames(names: readonly string[]): (name: string) => readonly string[] {
   const namesOf = new Map<string, string[]>();
-  for (const name of names) {
-    for (const variant of variantsOf(nameKey(name))) {
+  const keyOf = new Map(names.map((name) => [name, nameKey(name)]));
+  for (const [name, key] of keyOf) {
+    for (const variant of variantsOf(key)) {
       const listed = namesOf.get(variant);
       if (listed === undefined) namesOf.set(variant, [name]);
       else listed.push(name);
     }
   }
   return (name) => {
-    const near = new Set<string>();
-    for (const variant of variantsOf(nameKey(name))) {
+    const key = nameKey(name);
+    const compared = new Map<string, boolean>();
+    for (const variant of variantsOf(key)) {
       for (const candidate of namesOf.get(variant) ?? []) {
-        if (!near.has(candidate) && isLikelySlip(name, candidate)) near.add(candidate);
+        if (!compared.has(candidate)) {
+          compared.set(candidate, isLikelySlip(name, candidate, key, keyOf.get(candidate)));
+        }
       }
     }
-    return [...near];
+    return [...compared].flatMap(([candidate, isNear]) => (isNear ? [candidate] : []));
   };
 }
 
 function variantsOf(key: string): readonly string[] {
   // A text of hundreds of letters in a name's column is a note, and no slip of anything.
   if (key.length > 60) return [];
-  const variants = [key];
-  for (let at = 0; at < key.length; at++) variants.push(key.slice(0, at) + key.slice(at + 1));
+  // A slip is never in a figure: "Studio 1" and "Studio 2" need not meet.
+  const figures = `${key.replace(/\P{N}+/gu, "")} `;
+  const variants = [figures + key];
+  for (let at = 0; at < key.length; at++) variants.push(figures + key.slice(0, at) + key.slice(at + 1));
   return variants;
 }

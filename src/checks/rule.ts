@@ -1,5 +1,6 @@
 import type { SheetTable } from "../sheet/sheetTable";
 import type { TableKind } from "../sheet/tableKind";
+import type { CheckedPart } from "./checkedPart";
 import type { CheckedRow } from "./checkedRow";
 import type { CheckedWorkbook } from "./checkedWorkbook";
 import type { CheckFacts } from "./checkFacts";
@@ -35,8 +36,13 @@ interface RulePassport<MessageId extends string> {
   readonly messages: Readonly<Record<MessageId, string>>;
   /** The tables it looks at. */
   readonly tables: readonly TableKind[];
-  /** Other tables it consults: a change in them makes the rule look again. */
-  readonly uses?: readonly TableKind[];
+  /** What else it consults: a change there makes the rule look again. */
+  readonly uses?: readonly CheckedPart[];
+  /**
+   * The only fields it reads of a part, so that a change of other cells does not make it look again; of a part left out
+   * it may read any. A rule over cells or rows looks again at a changed row of its own tables in any case.
+   */
+  readonly reads?: Readonly<Partial<Record<CheckedPart, readonly string[]>>>;
 }
 
 /** Looks at one cell at a time; `fields` says which, by kind of table. Depends on nothing but that row and the tables in `uses`. */

@@ -1,4 +1,5 @@
 import type { SheetTable } from "../sheet/sheetTable";
+import type { CheckedPart } from "./checkedPart";
 import type { CheckFacts } from "./checkFacts";
 import type { CheckedWorkbook } from "./checkedWorkbook";
 import type { RowFindings } from "./checkRun";
@@ -23,10 +24,10 @@ export function runRule(
   earlier: readonly RowFindings[] | null,
   change: WorkbookChange | null,
 ): readonly RowFindings[] {
-  const untouched = change !== null && !(rule.uses ?? []).some((kind) => change.kinds.has(kind));
-  const keep = untouched ? earlier : null;
+  const isTouched = (part: CheckedPart): boolean => change !== null && touches(rule, change, part);
+  const keep = change === null || (rule.uses ?? []).some(isTouched) ? null : earlier;
   if (rule.scope === "workbook") {
-    if (keep !== null && !rule.tables.some((kind) => change?.kinds.has(kind))) return keep;
+    if (keep !== null && !rule.tables.some(isTouched)) return keep;
     return [gather(WHOLE, rule, (report) => rule.check(workbook, report, facts))];
   }
   return workbook.tables.map((table, index) => {
@@ -34,7 +35,7 @@ export function runRule(
     const since = change?.tables[index];
     const before = keep === null || since === undefined || since.before === null ? undefined : keep[since.before];
     const isSame = since !== undefined && since.changedRows.length === 0 && since.removedRows.length === 0;
-    if (before !== undefined && isSame) return before;
+    if (before !== undefined && (isSame || (rule.scope === "table" && !isTouched(table.kind)))) return before;
     if (rule.scope === "table") return gather(WHOLE, rule, (report) => rule.check(table, report, facts));
     if (before === undefined || since === undefined) return runRows(rule, table, table.dataRows, facts, new Map());
     const kept = new Map(before);
@@ -42,6 +43,14 @@ export function runRule(
     for (const row of since.changedRows) kept.delete(row);
     return runRows(rule, table, since.changedRows, facts, kept);
   });
+}
+
+/** Whether a change is of something that the rule reads there. */
+function touches(rule: Rule, { fields }: WorkbookChange, part: CheckedPart): boolean {
+  const changed = fields.get(part);
+  if (changed === undefined) return false;
+  const read = rule.reads?.[part];
+  return changed === null || read === undefined || read.some((field) => changed.has(field));
 }
 
 function hasNeeds(rule: Rule, table: SheetTable): boolean {

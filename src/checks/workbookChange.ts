@@ -1,6 +1,7 @@
 import type { SheetTable } from "../sheet/sheetTable";
-import type { TableKind } from "../sheet/tableKind";
 import type { CheckedWorkbook } from "./checkedWorkbook";
+import type { CheckedPart } from "./checkedPart";
+import { sameContent } from "./sameContent";
 import { sameRow } from "./sameRow";
 
 /** How one table stands to its earlier reading. */
@@ -17,40 +18,64 @@ interface TableChange {
 export interface WorkbookChange {
   /** One entry for each table of the later reading. */
   readonly tables: readonly TableChange[];
-  /** Kinds of which a table differs, came or went. */
-  readonly kinds: ReadonlySet<TableKind>;
+  /**
+   * The kinds of which a table differs, came or went, each with the fields whose cells differ; null for every field,
+   * where a row or a table came, went or moved.
+   */
+  readonly fields: ReadonlyMap<CheckedPart, ReadonlySet<string> | null>;
 }
 
 /** Compares two readings of a workbook, row by row where a table stayed where it was. */
 export function workbookChange(before: CheckedWorkbook, after: CheckedWorkbook): WorkbookChange {
-  const kinds = new Set<TableKind>();
+  const fields = new Map<CheckedPart, Set<string> | null>();
   const matched = new Set<number>();
   const tables = after.tables.map((table): TableChange => {
     const index = before.tables.findIndex((earlier) => sameFrame(earlier, table));
     const earlier = before.tables[index];
     if (earlier === undefined) {
-      kinds.add(table.kind);
+      fields.set(table.kind, null);
       return { before: null, changedRows: table.dataRows, removedRows: [] };
     }
     matched.add(index);
-    const change = rowChanges(earlier, table);
-    if (change.changedRows.length > 0 || change.removedRows.length > 0) kinds.add(table.kind);
-    return { before: index, ...change };
+    const { changedRows, removedRows, isSameRows } = rowChanges(earlier, table);
+    if (!isSameRows) fields.set(table.kind, null);
+    else if (changedRows.length > 0 && fields.get(table.kind) !== null) {
+      fields.set(table.kind, changedFields(earlier, table, changedRows, fields.get(table.kind) ?? new Set()));
+    }
+    return { before: index, changedRows, removedRows };
   });
   before.tables.forEach((table, index) => {
-    if (!matched.has(index)) kinds.add(table.kind);
+    if (!matched.has(index)) fields.set(table.kind, null);
   });
-  return { tables, kinds };
+  return { tables, fields };
 }
 
-function rowChanges(before: SheetTable, after: SheetTable): Pick<TableChange, "changedRows" | "removedRows"> {
-  if (before === after) return { changedRows: [], removedRows: [] };
+function rowChanges(
+  before: SheetTable,
+  after: SheetTable,
+): Pick<TableChange, "changedRows" | "removedRows"> & { readonly isSameRows: boolean } {
+  if (before === after) return { changedRows: [], removedRows: [], isSameRows: true };
   const changedRows: number[] = [];
   const earlierRows = new Set(before.dataRows);
+  let isSameRows = true;
   for (const row of after.dataRows) {
-    if (!earlierRows.delete(row) || !sameRow(before, after, row)) changedRows.push(row);
+    const isKnown = earlierRows.delete(row);
+    if (!isKnown) isSameRows = false;
+    if (!isKnown || !sameRow(before, after, row)) changedRows.push(row);
   }
-  return { changedRows, removedRows: [...earlierRows] };
+  const removedRows = [...earlierRows];
+  return { changedRows, removedRows, isSameRows: isSameRows && removedRows.length === 0 };
+}
+
+/** Adds to `into` the fields of which a changed row's cell, or the formula behind it, differs. */
+function changedFields(before: SheetTable, after: SheetTable, rows: readonly number[], into: Set<string>): Set<string> {
+  for (const [field, column] of Object.entries(after.columnOf)) {
+    const differs = (row: number): boolean =>
+      !sameContent(before.cells[row]?.[column], after.cells[row]?.[column]) ||
+      before.formulas[row]?.[column] !== after.formulas[row]?.[column];
+    if (!into.has(field) && rows.some(differs)) into.add(field);
+  }
+  return into;
 }
 
 function sameFrame(before: SheetTable, after: SheetTable): boolean {

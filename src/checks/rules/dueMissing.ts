@@ -22,6 +22,7 @@ export const dueMissing = defineRule({
   fixable: false,
   scope: "row",
   tables: ["pieces"],
+  reads: { pieces: ["due"] },
   // Of the other pieces only the formula of the Due column is consulted.
   uses: ["lenders", "pieces"],
   needs: ["out", "due"],

@@ -16,6 +16,7 @@ export const lenderLikelyMisspelt = defineRule({
   fixable: false,
   scope: "workbook",
   tables: ["pieces", "requests", "lenders"],
+  reads: { pieces: ["lender"], requests: ["lender"], lenders: ["lender"] },
   messages: {
     misspelt:
       '"{{lender}}" ({{rows}}) looks like "{{commoner}}" ({{commonerRows}}). Use one spelling, if they are one lender.',

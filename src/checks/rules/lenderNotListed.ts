@@ -13,6 +13,7 @@ export const lenderNotListed = defineRule({
   fixable: false,
   scope: "workbook",
   tables: ["pieces", "requests", "lenders"],
+  reads: { pieces: ["lender"], requests: ["lender"], lenders: ["lender"] },
   messages: {
     nearest:
       '"{{lender}}" ({{rows}}) is not in the lenders table, but "{{nearest}}" is. Correct the name, or add the lender.',

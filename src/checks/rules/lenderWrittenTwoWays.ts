@@ -13,6 +13,7 @@ export const lenderWrittenTwoWays = defineRule({
   fixable: true,
   scope: "workbook",
   tables: ["pieces", "requests", "lenders"],
+  reads: { pieces: ["lender"], requests: ["lender"], lenders: ["lender"] },
   messages: {
     written: '"{{lender}}" ({{rows}}) is written "{{usual}}" elsewhere. Write it one way.',
   },

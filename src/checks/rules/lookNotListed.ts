@@ -11,6 +11,7 @@ export const lookNotListed = defineRule({
   fixable: false,
   scope: "workbook",
   tables: ["pieces", "looks"],
+  reads: { pieces: ["look", "piece"] },
   messages: {
     unknown: "Look {{look}} ({{rows}}) is not in the looks table. Add it there, or correct the look.",
   },

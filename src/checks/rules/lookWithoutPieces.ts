@@ -14,6 +14,7 @@ export const lookWithoutPieces = defineRule({
   fixable: false,
   scope: "workbook",
   tables: ["pieces", "looks"],
+  reads: { pieces: ["look", "piece"] },
   messages: {
     empty: "No piece names look {{look}}. Give its pieces this look, or take the look out.",
   },

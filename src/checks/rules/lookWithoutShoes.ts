@@ -20,6 +20,7 @@ export const lookWithoutShoes = defineRule({
   fixable: false,
   scope: "workbook",
   tables: ["pieces", "looks"],
+  reads: { pieces: ["look", "piece", "kind", "description"] },
   messages: {
     noShoes: "Look {{look}} has {{count}} pieces and no shoes. Add a pair, unless none is meant.",
   },

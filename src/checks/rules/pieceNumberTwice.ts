@@ -21,6 +21,7 @@ export const pieceNumberTwice = defineRule({
   fixable: false,
   scope: "table",
   tables: ["pieces"],
+  reads: { pieces: ["piece", "job", "out", "back", "settled"] },
   needs: ["piece"],
   messages: {
     twice:
