@@ -82,7 +82,7 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
   "currencies-mixed": {
     kind: "bad input",
     say: (f) =>
-      `Row ${f.rowNumber} is ${f.currency === null ? "without a currency" : `in ${f.currency}`} and row ${f.firstRowNumber} ${f.firstCurrency === null ? "without one" : `in ${f.firstCurrency}`}, so they cannot be added; fill in or filter to one currency, or use LENDERTOTALS, which keeps them apart.`,
+      `Row ${f.rowNumber} is ${f.currency === null ? "without a currency" : `in ${f.currency}`} and row ${f.firstRowNumber} ${f.firstCurrency === null ? "without one" : `in ${f.firstCurrency}`}, so they cannot be added; fill in or filter to one currency, or use LENDERTOTALS or VALUEBYDAY, which keep them apart.`,
   },
   "result-not-finite": {
     kind: "bad input",

@@ -2,16 +2,13 @@ import { fail } from "../domain/fail";
 import type { Outcome } from "../domain/outcome";
 import type { Reason } from "../domain/problem";
 import { succeed } from "../domain/succeed";
-import { isFilledCell } from "./isFilledCell";
-import { readCell } from "./readCell";
+import { findDataRows } from "./findDataRows";
 import { readColumnChoices } from "./readColumnChoices";
 import { readHeading } from "./readHeading";
 import { readTable, type TableRequest } from "./readTable";
 import { readText } from "./readText";
 import { sameHeading } from "./sameHeading";
 import type { Table } from "./table";
-
-type Cells = NonNullable<TableRequest["cells"]>;
 
 /** The tables of a range that say what a job costs: receipts, and pieces with a rental fee or a deposit. */
 interface MoneyTables {
@@ -43,19 +40,16 @@ export function readMoneyTables(cells: TableRequest["cells"], columns: unknown):
   if (!text.ok) return text;
   const parts = (text.value ?? "").split(/[;\n]/).filter((part) => part.trim() !== "");
   const unused = new Set(parts);
-  const tables: Record<Kind, Table[]> = { receipts: [], pieces: [] };
-  let missing: Outcome<Table> | null = null;
-  for (const section of sectionsOf(cells, parts)) {
+  const headed: Table[] = [];
+  for (let row = 0; row < (cells?.length ?? 0); row++) {
+    if (!mayBeHeadings(cells![row]!)) continue;
     for (const kind of KINDS) {
-      const own = parts.filter((part) => isFor(part, kind, section.cells));
-      const table = readTable({ ...REQUESTS[kind], cells: section.cells, kind, columns: own.join(";") });
-      if (!table.ok) {
-        if (!NOT_THAT_KIND.includes(table.problem.reason)) return table;
-        if (kind === "receipts") missing ??= table;
-      } else if (kind === "pieces" || isReceipts(table.value)) {
-        tables[kind].push(moved(table.value, cells!, section.firstRow));
-        for (const part of own) unused.delete(part);
-      }
+      const own = parts.filter((part) => isFor(part, kind, cells![row]!));
+      const table = readTable({ ...REQUESTS[kind], cells: [cells![row]!], kind, columns: own.join(";") });
+      if (!table.ok && !NOT_THAT_KIND.includes(table.problem.reason)) return table;
+      if (!table.ok || (kind === "receipts" && !isReceipts(table.value))) continue;
+      headed.push({ ...table.value, cells: cells!, headingRow: row });
+      for (const part of own) unused.delete(part);
     }
   }
   for (const part of unused) {
@@ -64,9 +58,19 @@ export function readMoneyTables(cells: TableRequest["cells"], columns: unknown):
     const refused = readTable({ cells, kind, needs: [], columns: part });
     if (!refused.ok) return refused;
   }
-  if (tables.receipts.length + tables.pieces.length > 0) return succeed(tables);
-  if (missing !== null && !missing.ok && missing.problem.reason !== "column-missing") return missing;
+  if (headed.length > 0) return succeed(withRows(headed));
+  const refused = readTable({ cells, kind: "receipts", needs: [] });
+  if (!refused.ok) return refused;
   return fail("column-missing", { argument: "rows", column: "Amount, Rental fee or Deposit", field: "amount" });
+}
+
+/** Headings are words: a row with a number, or a text that begins with one, is data, and is not looked at any further. */
+function mayBeHeadings(row: readonly unknown[]): boolean {
+  for (let column = 0; column < row.length; column++) {
+    if (typeof row[column] === "number" && row[column] !== 0) return false;
+  }
+  const texts = row.filter((cell) => typeof cell === "string");
+  return texts.some((text) => text !== "") && !texts.some((text) => /^\W*\d/.test(text));
 }
 
 /** A pieces table with a price has no receipts in it: what a piece is worth was not spent. */
@@ -76,52 +80,27 @@ function isReceipts({ headings, columnOf }: Table): boolean {
   return !isValue || ["shop", "kept", "amountRefunded"].some((field) => columnOf[field] !== undefined);
 }
 
-interface Section {
-  readonly firstRow: number;
-  readonly cells: TableRequest["cells"];
-}
-
-/** A range cut before each row that heads a table of either kind, but for the first. */
-function sectionsOf(cells: TableRequest["cells"], parts: readonly string[]): readonly Section[] {
-  if (cells === null) return [{ firstRow: 0, cells }];
-  const starts = [0];
-  let seen = false;
-  for (let row = 0; row < cells.length; row++) {
-    if (!isHeadingRow(cells[row]!, parts)) continue;
-    if (seen) starts.push(row);
-    seen = true;
-  }
-  return starts.map((firstRow, place) => ({ firstRow, cells: cells.slice(firstRow, starts[place + 1]) }));
-}
-
-function isHeadingRow(row: readonly unknown[], parts: readonly string[]): boolean {
-  if (!Array.isArray(row)) return false;
-  // Rows of data have a number in them, nearly all.
-  for (let column = 0; column < row.length; column++) {
-    if (typeof row[column] === "number" && row[column] !== 0) return false;
-  }
-  const filled = row.filter(isFilledCell).map(readCell);
-  if (filled.filter((cell) => typeof cell === "string").length < 2) return false;
-  return KINDS.some((kind) => {
-    const columns = parts.filter((part) => isFor(part, kind, [row])).join(";");
-    return readTable({ ...REQUESTS[kind], cells: [row], kind, columns }).ok;
-  });
-}
-
-function isFor(part: string, kind: Kind, cells: TableRequest["cells"]): boolean {
+function isFor(part: string, kind: Kind, headings: readonly unknown[]): boolean {
   const choices = readColumnChoices(part, kind);
-  if (!choices.ok) return false;
-  const heads = (cells ?? []).slice(0, 20);
-  return choices.value.every(
-    ({ heading }) =>
-      heading === null ||
-      heads.some((row) => row.some((cell) => typeof cell === "string" && sameHeading(heading, cell))),
+  return (
+    choices.ok &&
+    choices.value.every(
+      ({ heading }) =>
+        heading === null || headings.some((cell) => typeof cell === "string" && sameHeading(heading, cell)),
+    )
   );
 }
 
-/** A table of a section, its rows counted in the whole range. */
-function moved(table: Table, cells: Cells, firstRow: number): Table {
-  if (firstRow === 0) return { ...table, cells };
-  const { headingRow, dataRows } = table;
-  return { ...table, cells, headingRow: headingRow + firstRow, dataRows: dataRows.map((row) => row + firstRow) };
+/** The tables with their rows of data, each ending where the next begins. */
+function withRows(headed: readonly Table[]): MoneyTables {
+  const tables = headed.map((table) => {
+    const { cells, headingRow, headings, kind, columnOf } = table;
+    const next = headed.find((other) => other.headingRow > headingRow)?.headingRow;
+    const own = next === undefined ? cells : cells.slice(0, next);
+    return { ...table, dataRows: findDataRows(own, headingRow, headings, kind, columnOf) };
+  });
+  return {
+    receipts: tables.filter(({ kind }) => kind === "receipts"),
+    pieces: tables.filter(({ kind }) => kind === "pieces"),
+  };
 }

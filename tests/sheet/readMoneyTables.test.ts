@@ -40,6 +40,19 @@ test("the lower table is found below more rows than headings are sought in", () 
   expect([found[0]![0]!.length, found[1]]).toEqual([41, [[41, 42]]]);
 });
 
+test("headings may hold a figure, and rows of text amounts and days are data", () => {
+  const amounts = [
+    ["Job", "Shop", "Amount", "Note 2"],
+    ["Lumen", "Kessel", "£250.00", ""],
+    ["Amount", "Deposit", "(40)", "-"],
+  ];
+  expect(foundIn([...amounts, ...pieces])).toEqual([[[0, 1, 2]], [[3, 4]]]);
+});
+
+test("a single column will do", () => {
+  expect(foundIn([["Amount"], [5]])).toEqual([[[0, 1]], []]);
+});
+
 test("one table may have the columns of both", () => {
   expect(
     foundIn([

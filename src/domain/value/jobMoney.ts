@@ -17,11 +17,12 @@ const FIGURES = ["Spent", "Kept", "Refunded", "To come back", "Rental", "Deposit
 /** What stands for the job of rows that name none. */
 const NO_JOB = "(no job)";
 
-/** One job's figures in one currency, in the order of FIGURES and in ten-thousandths; the first problem stands for the figure it spoils. */
+/** One job's figures in one currency, in the order of FIGURES and in ten-thousandths, with the first problem that spoils each. */
 interface Tally {
   job: FieldValue<string>;
   readonly currency: FieldValue<string>;
-  readonly figures: (number | Problem)[];
+  readonly sums: Float64Array;
+  readonly problems: (Problem | null)[];
   firstRow: number;
 }
 
@@ -41,7 +42,8 @@ export function jobMoney(
   const tallyFor = groupFinder(nameKey, (job, currency): Tally => ({
     job,
     currency,
-    figures: FIGURES.map(() => 0),
+    sums: new Float64Array(FIGURES.length),
+    problems: FIGURES.map(() => null),
     firstRow: Infinity,
   }));
   const tallyAt = ({ job, currency }: Pick<RentalRow, "job" | "currency">, row: number): Tally => {
@@ -58,20 +60,20 @@ export function jobMoney(
       const receipt = rows.at(index);
       const { spent, kept, refunded, toComeBack } = receiptMoney(receipt, lastSerial);
       if (spent === 0 && kept === 0 && refunded === 0) continue;
-      const { figures } = tallyAt(receipt, receipt.row);
-      add(figures, 0, spent);
-      add(figures, 1, kept);
-      add(figures, 2, refunded);
-      add(figures, 3, toComeBack);
+      const tally = tallyAt(receipt, receipt.row);
+      add(tally, 0, spent);
+      add(tally, 1, kept);
+      add(tally, 2, refunded);
+      add(tally, 3, toComeBack);
     }
   }
   for (const rows of rentals) {
     for (let index = 0; index < rows.count; index++) {
       const rental = rows.at(index);
       if (rental.rentalFee === null && rental.deposit === null) continue;
-      const { figures } = tallyAt(rental, rental.piece.row);
-      add(figures, 4, moneyOf(rental.rentalFee));
-      add(figures, 5, depositHeld(rental));
+      const tally = tallyAt(rental, rental.piece.row);
+      add(tally, 4, moneyOf(rental.rentalFee));
+      add(tally, 5, depositHeld(rental));
     }
   }
   const sorted = [...tallyFor.all].sort(
@@ -80,17 +82,17 @@ export function jobMoney(
   return {
     headings: ["Job", ...FIGURES, ...(hasCurrencies ? ["Currency"] : [])],
     formats: ["as is", ...FIGURES.map((): ColumnFormat => "money"), ...(hasCurrencies ? (["as is"] as const) : [])],
-    rows: sorted.map(({ job, currency, figures }): ResultCell[] => [
+    rows: sorted.map(({ job, currency, sums, problems }): ResultCell[] => [
       job ?? NO_JOB,
-      ...figures.map((figure) => (isProblem(figure) ? figure : amountFromTenThousandths(figure))),
+      ...problems.map((problem, place) => problem ?? amountFromTenThousandths(sums[place]!)),
       ...(hasCurrencies ? [currency] : []),
     ]),
   };
 }
 
-function add(figures: Tally["figures"], place: number, amount: number | Problem): void {
-  const sum = figures[place]!;
-  if (!isProblem(sum)) figures[place] = isProblem(amount) ? amount : sum + amount;
+function add({ sums, problems }: Tally, place: number, amount: number | Problem): void {
+  if (typeof amount === "number") sums[place]! += amount;
+  else problems[place] ??= amount;
 }
 
 /** Whether amounts must be kept apart: some table has currencies, or two tables have one each and not the same. */

@@ -1,5 +1,5 @@
 import { covergap } from "../../../src/functions/bindings/covergap";
-import { HostError } from "../HostError";
+import type { HostError } from "../HostError";
 import { sayResult } from "../sayResult";
 import { standInHost } from "../standInHost";
 

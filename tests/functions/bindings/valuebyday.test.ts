@@ -1,5 +1,5 @@
 import { valuebyday } from "../../../src/functions/bindings/valuebyday";
-import { HostError } from "../HostError";
+import type { HostError } from "../HostError";
 import { sayResult } from "../sayResult";
 import { standInHost } from "../standInHost";
 
