@@ -1,0 +1,22 @@
+import type { LookPicture } from "../pictures/LookPicture";
+
+/** One look of the day as papers for the team tell it, in shooting order. */
+export interface LookCard {
+  readonly key: string;
+  /** "Look 7". */
+  readonly name: string;
+  readonly talent: string;
+  /** Set, and indoors or outdoors, as far as they are said. */
+  readonly place: string;
+  readonly isShot: boolean;
+  /** hh:mm; null where no call is known. */
+  readonly times: {
+    readonly changeFrom: string;
+    readonly readyBy: string;
+    readonly shootFrom: string;
+    readonly shootUntil: string;
+  } | null;
+  readonly pieces: readonly string[];
+  readonly note: string;
+  readonly pictures: readonly LookPicture[];
+}

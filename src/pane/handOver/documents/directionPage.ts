@@ -1,0 +1,52 @@
+import type { PaperBlock } from "../paper/Paper";
+import { sayDay } from "../../sayDay";
+import { sayList } from "../../sayList";
+import type { HandOverDocument } from "./HandOverDocument";
+import type { HandOverSource } from "./HandOverSource";
+import { lookCards } from "./lookCards";
+import { lookGaps } from "./lookGaps";
+import { shootDays } from "./shootDays";
+
+/** The direction of the job for the team: its words, then look by look who wears what, with the reference pictures. */
+export function directionPage(source: HandOverSource): HandOverDocument {
+  const { cards, left } = lookCards(source, true);
+  const { job, stylist, direction, credit } = source.job;
+  const blocks: PaperBlock[] = [
+    {
+      kind: "facts",
+      facts: [
+        ["Stylist", stylist],
+        ["Days", sayList(shootDays(source.read).map(sayDay))],
+        ["Credit", credit],
+      ],
+    },
+    ...(direction === "" ? [] : [{ kind: "text", text: direction } as const]),
+    // Pictures that belong to no look are references for the job as a whole.
+    ...left.map(({ dataUrl, fileName }): PaperBlock => ({ kind: "picture", dataUrl, says: `Reference, ${fileName}` })),
+    ...cards.flatMap((card): PaperBlock[] => [
+      { kind: "heading", text: card.talent === "" ? card.name : `${card.name}, ${card.talent}` },
+      {
+        kind: "facts",
+        facts: [
+          ["Where", card.place],
+          ["Pieces", card.pieces.join("; ")],
+          ["Note", card.note],
+        ],
+      },
+      ...card.pictures.map(({ dataUrl }): PaperBlock => ({ kind: "picture", dataUrl, says: card.name })),
+    ]),
+  ];
+  const isNothing = cards.length === 0 && direction === "" && left.length === 0;
+  return {
+    paper: {
+      title: job === "" ? "Direction" : `Direction ${job}`,
+      pages: isNothing ? [] : [{ title: job === "" ? "Direction" : `${job}: direction`, blocks }],
+    },
+    table: null,
+    ownFile: null,
+    missing: [
+      ...(direction === "" ? ["The direction is not said: write it under The job."] : []),
+      ...lookGaps(source.looks, cards, false, []),
+    ],
+  };
+}

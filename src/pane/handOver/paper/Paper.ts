@@ -1,0 +1,25 @@
+import type { DocumentTable } from "./DocumentTable";
+
+/** One part of a page. All texts are plain; whoever sets them escapes them. */
+export type PaperBlock =
+  | { readonly kind: "heading"; readonly text: string }
+  | { readonly kind: "text"; readonly text: string }
+  /** Pairs of a word and what it says; a pair that says nothing is left out. */
+  | { readonly kind: "facts"; readonly facts: readonly (readonly [word: string, says: string])[] }
+  | { readonly kind: "table"; readonly caption: string; readonly table: DocumentTable }
+  /** Lines to be written on by hand. */
+  | { readonly kind: "lines"; readonly words: readonly string[] }
+  | { readonly kind: "picture"; readonly dataUrl: string; readonly says: string }
+  | { readonly kind: "caution"; readonly text: string };
+
+/** A sheet of paper that begins anew: one slip, one bag, one letter. */
+export interface PaperPage {
+  readonly title: string;
+  readonly blocks: readonly PaperBlock[];
+}
+
+/** A document to be looked at and printed. */
+export interface Paper {
+  readonly title: string;
+  readonly pages: readonly PaperPage[];
+}
