@@ -1,4 +1,5 @@
 import { dateFields } from "../../sheet/dateFields";
+import { readRefunded } from "../../sheet/readRefunded";
 import { readTimeOfDay } from "../../sheet/readTimeOfDay";
 import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
@@ -24,6 +25,8 @@ export const dateNotRead = defineRule({
     } else if (reading.is === "no day") {
       // What is due at a stop may be due at a time of that day.
       if (row.table.kind === "stops" && readTimeOfDay(cellIn(row, field), "").ok) return;
+      // A refund may be said without its day.
+      if (field === "refunded" && readRefunded(cellIn(row, field), "").ok) return;
       const messageId = field === "back" ? "backNoDay" : "noDay";
       report({ row, field, messageId, data: { given: reading.given } });
     }

@@ -5,6 +5,16 @@ import { testRule } from "../testRule";
 testRule(dateNotRead, {
   clean: [
     {
+      title: "a refund that is said without its day",
+      tables: {
+        receipts: [
+          ["Shop", "Refunded"],
+          ["Kessel", "yes"],
+          ["Odeon", false],
+        ],
+      },
+    },
+    {
       title: "a time of day at which something is due at a stop",
       tables: {
         stops: [
