@@ -85,7 +85,7 @@ function singlePieces(pieces: PieceRows, limit: number, doubts: readonly ValueDo
     const piece = pieces.at(index);
     const value = limit === Infinity ? null : valueHeld(piece, 1);
     const isOver = typeof value === "number" && value > limit;
-    const doubt = doubtOf.get(piece.row);
+    const doubt = isOver || doubtOf.size === 0 ? undefined : doubtOf.get(piece.row);
     if (!isOver && doubt === undefined) continue;
     const span = daysHeld(piece);
     if (span === null) continue;
