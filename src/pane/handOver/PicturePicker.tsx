@@ -37,8 +37,7 @@ export function PicturePicker({ pictures, unreadFiles, onAdded, onCleared }: Pic
         type="file"
         accept="image/*"
         multiple
-        className={styles.unseen}
-        tabIndex={-1}
+        hidden
         aria-label="Picture files"
         onChange={({ currentTarget }) => {
           const files = [...(currentTarget.files ?? [])];

@@ -38,12 +38,4 @@ export const useHandOverStyles = makeStyles({
     backgroundColor: "#fff",
     resize: "vertical",
   },
-  unseen: {
-    position: "absolute",
-    width: "1px",
-    height: "1px",
-    overflow: "hidden",
-    clipPath: "inset(50%)",
-    whiteSpace: "nowrap",
-  },
 });

@@ -5,17 +5,17 @@
 export const setCardsScript = `
 const cards = [...document.querySelectorAll("article")];
 const main = document.querySelector("main");
-const shown = () => Math.round(main.scrollLeft / Math.max(1, main.clientWidth));
+let at = 0;
+let settling = 0;
 const show = (to) => {
-  const card = cards[Math.min(Math.max(to, 0), cards.length - 1)];
-  if (!card) return;
-  main.scrollTo({ left: card.offsetLeft - main.offsetLeft });
-  card.focus({ preventScroll: true });
+  at = Math.min(Math.max(to, 0), cards.length - 1);
+  main.scrollTo({ left: at * main.clientWidth });
+  cards[at].focus({ preventScroll: true });
 };
 addEventListener("keydown", (event) => {
   if (event.altKey || event.ctrlKey || event.metaKey) return;
   const steps = { ArrowRight: 1, PageDown: 1, " ": event.shiftKey ? -1 : 1, ArrowLeft: -1, PageUp: -1 };
-  const to = event.key === "Home" ? 0 : event.key === "End" ? cards.length - 1 : event.key in steps ? shown() + steps[event.key] : null;
+  const to = event.key === "Home" ? 0 : event.key === "End" ? cards.length - 1 : event.key in steps ? at + steps[event.key] : null;
   if (to === null) return;
   event.preventDefault();
   show(to);
@@ -26,12 +26,12 @@ document.addEventListener("click", (event) => {
   event.preventDefault();
   show(Number(link.dataset.to));
 });
-let at = 0;
-main.addEventListener("scroll", () => { if (!resizing) at = shown(); });
-let resizing = false;
+main.addEventListener("scroll", () => {
+  clearTimeout(settling);
+  settling = setTimeout(() => { at = Math.round(main.scrollLeft / Math.max(1, main.clientWidth)); }, 150);
+});
 addEventListener("resize", () => {
-  resizing = true;
+  clearTimeout(settling);
   main.scrollTo({ left: at * main.clientWidth, behavior: "instant" });
-  setTimeout(() => { resizing = false; }, 100);
 });
 `;

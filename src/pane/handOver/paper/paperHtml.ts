@@ -8,6 +8,9 @@ import { pictureSource } from "./pictureSource";
 /** Nothing runs and nothing is fetched, whatever a cell may hold: only the page's own style and pictures count. */
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
 
+/** Dates, times and numbers of slips, which are not to be parted at their dashes. */
+const SHORT = /^\S{1,12}$/;
+
 /** A paper as one page of HTML that needs nothing beside itself; every text in it is escaped. */
 export function paperHtml(paper: Paper, size: PaperSize): string {
   const pages = paper.pages.map(
@@ -46,10 +49,13 @@ function block(of: PaperBlock): string {
 
 function tableHtml(caption: string, { headings, rows }: DocumentTable): string {
   const isNumber = headings.map((_, column) => rows.some((row) => typeof row[column] === "number"));
-  const mark = (column: number): string => (isNumber[column] === true ? ' class="number"' : "");
-  const head = headings.map((heading, column) => `<th scope="col"${mark(column)}>${escapeHtml(heading)}</th>`);
+  const kindOf = (column: number): string => (isNumber[column] === true ? "number" : "text");
+  const head = headings.map(
+    (heading, column) => `<th scope="col" class="${kindOf(column)}">${escapeHtml(heading)}</th>`,
+  );
   const body = rows.map(
-    (row) => `<tr>${row.map((cell, column) => `<td${mark(column)}>${escapeHtml(sayCell(cell))}</td>`).join("")}</tr>`,
+    (row) =>
+      `<tr>${row.map((cell, column) => `<td class="${typeof cell === "string" && SHORT.test(cell) ? "short" : kindOf(column)}">${escapeHtml(sayCell(cell))}</td>`).join("")}</tr>`,
   );
   const said = caption === "" ? "" : `<caption>${escapeHtml(caption)}</caption>`;
   return `<div class="wide" tabindex="0" role="group" aria-label="${escapeHtml(caption === "" ? "Table" : caption)}"><table>${said}<thead><tr>${head.join("")}</tr></thead><tbody>${body.join("")}</tbody></table></div>`;

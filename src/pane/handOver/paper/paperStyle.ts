@@ -17,7 +17,8 @@ dd { margin: 0; overflow-wrap: anywhere; white-space: pre-wrap; }
 .wide { overflow-x: auto; margin: 10px 0; }
 table { border-collapse: collapse; width: 100%; font-size: 12px; }
 caption { text-align: left; font-weight: 600; padding: 4px 0; }
-th, td { border-bottom: 1px solid #999; padding: 4px 6px 4px 0; text-align: left; vertical-align: top; overflow-wrap: break-word; }
+th, td { border-bottom: 1px solid #999; padding: 4px 6px 4px 0; text-align: left; vertical-align: top; overflow-wrap: break-word; white-space: pre-line; }
+td.short { white-space: nowrap; }
 th { border-bottom: 2px solid #111; }
 td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
 thead { display: table-header-group; }
