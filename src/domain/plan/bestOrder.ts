@@ -1,0 +1,66 @@
+import { firstBound } from "./firstBound";
+import { improvedOrder } from "./improvedOrder";
+import { layeredOrder } from "./layeredOrder";
+import type { OrderSteps } from "./orderSteps";
+import type { OrderTask } from "./orderTask";
+
+/** How much to do, counted and never timed, so that the same work gives the same order everywhere. */
+export interface OrderEffort {
+  /** Orders costed while improving. */
+  readonly tries: number;
+  /** Beginnings of orders that the layered search may look at, over all its passes. */
+  readonly beginnings: number;
+  readonly seed: number;
+}
+
+/** The best order found, and what is known of it. */
+export interface BestOrder {
+  readonly order: readonly number[];
+  readonly cost: number;
+  /** No order that keeps the rules costs less; where it is the cost itself, the order is proved best. */
+  readonly bound: number;
+}
+
+const FIRST_WIDTH = 10;
+const WIDENING = 6;
+
+/**
+ * The best order found from the one given, which keeps the rules; the result never costs more.
+ *
+ * A narrow layered search finds an order and a bound, shifting blocks improves on it, and layered searches that grow
+ * wider and wider try to prove it best, until they do or the effort is spent.
+ */
+export function bestOrder<State>(
+  task: OrderTask,
+  steps: OrderSteps<State>,
+  start: readonly number[],
+  effort: OrderEffort,
+): BestOrder {
+  let best: BestOrder = { order: start, cost: task.cost(start), bound: firstBound(task, steps) };
+  if (task.count === 0) return { ...best, bound: best.cost };
+  let beginningsLeft = effort.beginnings;
+
+  function search(width: number): void {
+    const { order, bound } = layeredOrder(task, steps, best.cost, width);
+    beginningsLeft -= width * beginningsAWidth(task.count);
+    if (order !== null) best = { ...best, order, cost: task.cost(order) };
+    best = { ...best, bound: Math.max(best.bound, bound) };
+  }
+
+  const widest = (): number => Math.floor(beginningsLeft / beginningsAWidth(task.count));
+  if (best.bound < best.cost && widest() >= FIRST_WIDTH) search(FIRST_WIDTH);
+  if (best.bound < best.cost) {
+    const { tries, seed } = effort;
+    best = { ...best, ...improvedOrder(task, best.order, { tries, seed, target: best.bound }) };
+  }
+  for (let width = FIRST_WIDTH * WIDENING; best.bound < best.cost && widest() > FIRST_WIDTH; width *= WIDENING) {
+    // What is left is spent at once when it would not do for two more passes.
+    search(widest() < width * WIDENING ? widest() : width);
+  }
+  return best;
+}
+
+/** How many beginnings a layered search of width 1 looks at: every thing that is left, in every layer. */
+function beginningsAWidth(count: number): number {
+  return Math.max(1, (count * (count + 1)) / 2);
+}

@@ -1,0 +1,91 @@
+import type { OrderRules } from "./orderRules";
+import type { OrderSteps } from "./orderSteps";
+import { orderOfTrail } from "./orderOfTrail";
+import type { OrderTrail } from "./orderTrail";
+
+/** What a layered search came to. */
+export interface LayeredOrder {
+  /** The best order that costs less than the limit, or null. */
+  readonly order: readonly number[] | null;
+  /** No order costs less than this: the limit itself, or the order's cost, where nothing had to be dropped. */
+  readonly bound: number;
+}
+
+interface Node<State> {
+  readonly state: State;
+  readonly trail: OrderTrail | null;
+  readonly left: readonly number[];
+  readonly bound: number;
+  readonly standing: readonly number[] | null;
+}
+
+/**
+ * The best order that costs less than `limit`, built in layers: all promising beginnings of one thing, of two, and so on.
+ *
+ * A beginning goes no further when its bound reaches the limit, or when another of the same things outdoes it. With at
+ * most `width` beginnings in every layer the answer is proved: that is dynamic programming over sets (Held and Karp
+ * 1962) with bounds. Where a layer has more, the best by bound go on, of equal ones the cheapest so far, and
+ * `bound` is the least of what was dropped.
+ */
+export function layeredOrder<State>(
+  rules: OrderRules,
+  steps: OrderSteps<State>,
+  limit: number,
+  width: number,
+): LayeredOrder {
+  const all = Array.from({ length: rules.count }, (_, thing) => thing);
+  const fixedAt = new Map(rules.placeOf.map((place, thing) => [place, thing]));
+  let layer: Node<State>[] = [{ state: steps.open, trail: null, left: all, bound: -Infinity, standing: null }];
+  let leastDropped = limit;
+  for (let place = 0; place < rules.count && layer.length > 0; place++) {
+    const fixed = fixedAt.get(place);
+    const best = new Map<string, Node<State>[]>();
+    const kept: Node<State>[] = [];
+    for (const node of layer) {
+      for (const thing of node.left) {
+        if (fixed === undefined ? rules.placeOf[thing]! >= 0 : thing !== fixed) continue;
+        if (rules.before[thing]!.some((other) => node.left.includes(other))) continue;
+        const left = node.left.filter((other) => other !== thing);
+        const trail = { thing, before: node.trail };
+        const state = steps.next(node.state, trail, left, limit);
+        if (state === null) continue;
+        const bound = Math.max(node.bound, steps.bound(state));
+        const child = { state, trail, left, bound, standing: steps.standing(state) };
+        if (child.standing === null) kept.push(child);
+        else addUnlessOutdone(best, String.fromCharCode(...left) + steps.key(state), child, steps.needsEqual(state));
+      }
+    }
+    for (const nodes of best.values()) kept.push(...nodes);
+    if (kept.length > width) {
+      kept.sort((a, b) => a.bound - b.bound || steps.costSoFar(a.state) - steps.costSoFar(b.state));
+      leastDropped = Math.min(leastDropped, kept[width]!.bound);
+      kept.length = width;
+    }
+    layer = kept;
+  }
+  const cheapest = layer.reduce<Node<State> | null>((a, b) => (a === null || b.bound < a.bound ? b : a), null);
+  if (cheapest === null || rules.count === 0) return { order: null, bound: leastDropped };
+  return { order: orderOfTrail(cheapest.trail), bound: Math.min(leastDropped, cheapest.bound) };
+}
+
+function addUnlessOutdone<State>(
+  best: Map<string, Node<State>[]>,
+  key: string,
+  child: Node<State>,
+  needsEqual: boolean,
+): void {
+  const rivals = best.get(key);
+  if (rivals === undefined) best.set(key, [child]);
+  else if (!rivals.some((rival) => outdoes(rival, child, needsEqual))) {
+    const standing = rivals.filter((rival) => !outdoes(child, rival, needsEqual));
+    standing.push(child);
+    best.set(key, standing);
+  }
+}
+
+function outdoes<State>(one: Node<State>, other: Node<State>, needsEqual: boolean): boolean {
+  const a = one.standing!;
+  const b = other.standing!;
+  for (let at = 0; at < a.length; at++) if (needsEqual ? a[at] !== b[at] : a[at]! > b[at]!) return false;
+  return true;
+}
