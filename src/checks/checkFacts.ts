@@ -2,6 +2,7 @@ import type { DatedPlan } from "../domain/day/looksOfPiece";
 import type { NeedingLook } from "../domain/day/neededPiece";
 import type { Terms } from "../domain/dates/terms/terms";
 import type { Outcome } from "../domain/outcome";
+import type { WorkbookNotes } from "../sheet/workbookNotes";
 import type { CheckedDay } from "./checkedDay";
 import type { CheckedRow } from "./checkedRow";
 import type { CheckedWorkbook } from "./checkedWorkbook";
@@ -25,6 +26,8 @@ export interface CheckFacts {
   looks(): LookBook | null;
   /** The pieces of every look that a piece names, by the look's key. */
   lookPieces(): ReadonlyMap<string, LookPieces>;
+  /** The people, closed days, calls and wraps that the workbook names. */
+  readonly notes: WorkbookNotes;
   /** The plan of each day that the looks tables hold. */
   days(): readonly CheckedDay[];
   /** The return terms of a cell; null where it is blank. */

@@ -6,6 +6,7 @@ import { readLooks } from "../sheet/readLooks";
 import { readTerms } from "../sheet/readTerms";
 import type { SheetTable } from "../sheet/sheetTable";
 import { withOwnLooks } from "../sheet/withOwnLooks";
+import type { WorkbookNotes } from "../sheet/workbookNotes";
 import { checkedDaysOf } from "./checkedDaysOf";
 import type { CheckedWorkbook } from "./checkedWorkbook";
 import type { CheckFacts } from "./checkFacts";
@@ -18,7 +19,7 @@ import { readDay } from "./readDay";
 import { textIn } from "./textIn";
 
 /** The facts of one run over a workbook, each worked out when a rule first asks for it. */
-export function checkFactsOf(workbook: CheckedWorkbook, asOf: number): CheckFacts {
+export function checkFactsOf(workbook: CheckedWorkbook, asOf: number, notes: WorkbookNotes): CheckFacts {
   const worked = new Map<string, Map<string, unknown>>();
   const loans = new Map<SheetTable, (Loan | null)[]>();
 
@@ -33,12 +34,13 @@ export function checkFactsOf(workbook: CheckedWorkbook, asOf: number): CheckFact
   const facts: CheckFacts = {
     asOf,
     workbook,
+    notes,
     once,
     lenders: () => once("lenders", "", () => lenderBookOf(workbook)),
     lenderNames: () => once("lender names", "", () => lenderTally(workbook)),
     looks: () => once("looks", "", () => lookBookOf(workbook)),
     lookPieces: () => once("look pieces", "", () => lookPieces(workbook, facts.looksOf)),
-    days: () => once("days", "", () => checkedDaysOf(workbook)),
+    days: () => once("days", "", () => checkedDaysOf(workbook, notes)),
     terms: (raw) =>
       typeof raw === "string" ? once("terms", raw, () => readTerms(raw, "Terms")) : readTerms(raw, "Terms"),
     day: (raw) => (typeof raw === "string" ? once("day", raw, () => readDay(raw)) : readDay(raw)),

@@ -1,3 +1,4 @@
+import type { WorkbookNotes } from "../sheet/workbookNotes";
 import type { CheckedWorkbook } from "./checkedWorkbook";
 import type { Finding } from "./finding";
 import type { Rule } from "./rule";
@@ -18,6 +19,8 @@ export interface CheckRun {
   /** In order of sheet, row, column, then rule. */
   readonly findings: readonly Finding[];
   readonly workbook: CheckedWorkbook;
+  /** What the workbook said beside its tables. */
+  readonly notes: WorkbookNotes;
   readonly asOf: number;
   readonly rules: readonly Rule[];
   /** For each rule, its findings table by table (in the workbook's order); rules over a table or the workbook keep theirs under row -1. */

@@ -1,5 +1,6 @@
 import { cellName } from "../sheet/cellName";
 import { readClosedWeekdays } from "../sheet/readClosedWeekdays";
+import type { ClosedDaysFound } from "../sheet/closedDaysFound";
 import type { CheckedRow } from "./checkedRow";
 import { cellIn } from "./cellIn";
 import { dayIn } from "./dayIn";
@@ -9,20 +10,26 @@ const SATURDAY_AND_SUNDAY = 0b1100000;
 
 /**
  * The formula that works out a row's due day from its own cells: =TACK.DUE(F5,G5), with the shoot day where the row has one and
- * the closed weekdays where the lender keeps others than Saturday and Sunday. Terms of the lenders table are pointed at there.
+ * the closed weekdays where the lender keeps others than Saturday and Sunday and the closed days that the workbook lists. Terms of the lenders table are pointed at there.
  *
  * `used`, a formula that the column already has for any row (see rowFormula), goes before it for the row's own terms: it may
  * know of closed dates that the tables do not tell.
  */
-export function dueFormula(row: CheckedRow, terms: CheckedRow, lender: CheckedRow | null, used: string | null): string {
+export function dueFormula(
+  row: CheckedRow,
+  terms: CheckedRow,
+  lender: CheckedRow | null,
+  used: string | null,
+  closedDays: ClosedDaysFound,
+): string {
   if (used !== null && terms.table === row.table) return used;
   const out = refer(row, "out");
   const termsCell = terms.table === row.table ? refer(row, "terms") : referAcross(terms, "terms");
   const shoot = dayIn(row, "shoot") === null ? "" : refer(row, "shoot");
   const weekend = lender === null ? "" : weekendOf(lender);
-  const further = weekend === "" ? [shoot] : [shoot, "", weekend];
-  const given = further.join("") === "" ? [] : further;
-  return `=TACK.DUE(${[out, termsCell, ...given].join(",")})`;
+  const given = [out, termsCell, shoot, closedDays.place?.reference ?? "", weekend];
+  while (given.at(-1) === "") given.pop();
+  return `=TACK.DUE(${given.join(",")})`;
 }
 
 function refer(row: CheckedRow, field: string): string {

@@ -6,6 +6,7 @@ import type { Finding } from "./finding";
 /** All findings of a run in one list: by sheet in the workbook's order, then by row, column, rule. */
 export function gatherFindings(workbook: CheckedWorkbook, kept: CheckRun["kept"]): readonly Finding[] {
   const sheets = new Map<string, Map<number, Finding[]>>();
+  for (const { sheetId } of workbook.sheets ?? workbook.tables) sheets.set(sheetId, new Map());
   for (const table of workbook.tables) sheets.set(table.sheetId, new Map());
   for (const tables of kept.values()) {
     for (const rows of tables) {

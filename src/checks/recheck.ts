@@ -1,3 +1,4 @@
+import { readWorkbookNotes } from "../sheet/readWorkbookNotes";
 import type { CheckedWorkbook } from "./checkedWorkbook";
 import { checkFactsOf } from "./checkFactsOf";
 import type { CheckRun } from "./checkRun";
@@ -13,10 +14,11 @@ import { workbookChange } from "./workbookChange";
 export function recheck(previous: CheckRun, workbook: CheckedWorkbook): CheckRun {
   const { asOf, rules } = previous;
   if (previous.workbook.dateSystem !== workbook.dateSystem) return startChecks(workbook, { asOf, rules });
-  const change = workbookChange(previous.workbook, workbook);
-  const facts = checkFactsOf(workbook, asOf);
+  const notes = readWorkbookNotes(workbook.sheets ?? [], workbook.tables);
+  const change = workbookChange(previous, { workbook, notes });
+  const facts = checkFactsOf(workbook, asOf, notes);
   const kept = new Map(
     rules.map((rule) => [rule, runRule(rule, workbook, facts, previous.kept.get(rule) ?? null, change)]),
   );
-  return { findings: gatherFindings(workbook, kept), workbook, asOf, rules, kept };
+  return { findings: gatherFindings(workbook, kept), workbook, notes, asOf, rules, kept };
 }

@@ -1,3 +1,4 @@
+import type { NotedCell } from "../sheet/notedCell";
 import type { SheetTable } from "../sheet/sheetTable";
 import type { TableKind } from "../sheet/tableKind";
 import type { CheckedPart } from "./checkedPart";
@@ -6,17 +7,23 @@ import type { CheckedWorkbook } from "./checkedWorkbook";
 import type { CheckFacts } from "./checkFacts";
 import type { Repair, Severity } from "./finding";
 
+/** The cell a rule speaks of. */
+type RemarkPlace =
+  | {
+      readonly row: CheckedRow;
+      /** The field whose cell is meant; a field the table lacks points at the row's first cell. */
+      readonly field: string;
+    }
+  | { readonly cell: NotedCell };
+
 /** What a rule says about one cell. */
-export interface Remark<MessageId extends string> {
-  readonly row: CheckedRow;
-  /** The field whose cell is meant; a field the table lacks points at the row's first cell. */
-  readonly field: string;
+export type Remark<MessageId extends string> = RemarkPlace & {
   readonly messageId: MessageId;
   /** Every {{name}} of the message. */
   readonly data: Readonly<Record<string, string | number>>;
   readonly fix?: Repair;
   readonly suggestions?: readonly Repair[];
-}
+};
 
 /** How a rule reports. */
 type Report<MessageId extends string> = (remark: Remark<MessageId>) => void;

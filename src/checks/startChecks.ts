@@ -1,3 +1,4 @@
+import { readWorkbookNotes } from "../sheet/readWorkbookNotes";
 import { allRules } from "./allRules";
 import type { CheckedWorkbook } from "./checkedWorkbook";
 import { checkFactsOf } from "./checkFactsOf";
@@ -8,7 +9,8 @@ import { runRule } from "./runRule";
 /** Checks a whole workbook, and keeps what `recheck` needs to look only at what changes later. Never throws. */
 export function startChecks(workbook: CheckedWorkbook, options: CheckOptions): CheckRun {
   const rules = options.rules ?? allRules;
-  const facts = checkFactsOf(workbook, options.asOf);
+  const notes = readWorkbookNotes(workbook.sheets ?? [], workbook.tables);
+  const facts = checkFactsOf(workbook, options.asOf, notes);
   const kept = new Map(rules.map((rule) => [rule, runRule(rule, workbook, facts, null, null)]));
-  return { findings: gatherFindings(workbook, kept), workbook, asOf: options.asOf, rules, kept };
+  return { findings: gatherFindings(workbook, kept), workbook, notes, asOf: options.asOf, rules, kept };
 }

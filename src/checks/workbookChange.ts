@@ -1,5 +1,6 @@
 import type { SheetTable } from "../sheet/sheetTable";
 import type { CheckedWorkbook } from "./checkedWorkbook";
+import type { WorkbookNotes } from "../sheet/workbookNotes";
 import type { CheckedPart } from "./checkedPart";
 import { sameContent } from "./sameContent";
 import { sameRow } from "./sameRow";
@@ -25,28 +26,38 @@ export interface WorkbookChange {
   readonly fields: ReadonlyMap<CheckedPart, ReadonlySet<string> | null>;
 }
 
+/** A workbook as read, with what was found beside its tables. */
+interface Reading {
+  readonly workbook: CheckedWorkbook;
+  readonly notes: WorkbookNotes;
+}
+
 /** Compares two readings of a workbook, row by row where a table stayed where it was. */
-export function workbookChange(before: CheckedWorkbook, after: CheckedWorkbook): WorkbookChange {
+export function workbookChange(earlier: Reading, later: Reading): WorkbookChange {
+  const before = earlier.workbook;
+  const after = later.workbook;
   const fields = new Map<CheckedPart, Set<string> | null>();
   const matched = new Set<number>();
   const tables = after.tables.map((table): TableChange => {
-    const index = before.tables.findIndex((earlier) => sameFrame(earlier, table));
-    const earlier = before.tables[index];
-    if (earlier === undefined) {
+    const index = before.tables.findIndex((candidate) => sameFrame(candidate, table));
+    const known = before.tables[index];
+    if (known === undefined) {
       fields.set(table.kind, null);
       return { before: null, changedRows: table.dataRows, removedRows: [] };
     }
     matched.add(index);
-    const { changedRows, removedRows, isSameRows } = rowChanges(earlier, table);
+    const { changedRows, removedRows, isSameRows } = rowChanges(known, table);
     if (!isSameRows) fields.set(table.kind, null);
     else if (changedRows.length > 0 && fields.get(table.kind) !== null) {
-      fields.set(table.kind, changedFields(earlier, table, changedRows, fields.get(table.kind) ?? new Set()));
+      fields.set(table.kind, changedFields(known, table, changedRows, fields.get(table.kind) ?? new Set()));
     }
     return { before: index, changedRows, removedRows };
   });
   before.tables.forEach((table, index) => {
     if (!matched.has(index)) fields.set(table.kind, null);
   });
+  const noted = changedNotes(earlier.notes, later.notes);
+  if (noted.size > 0) fields.set("notes", noted);
   return { tables, fields };
 }
 
@@ -70,12 +81,19 @@ function rowChanges(
 /** Adds to `into` the fields of which a changed row's cell, or the formula behind it, differs. */
 function changedFields(before: SheetTable, after: SheetTable, rows: readonly number[], into: Set<string>): Set<string> {
   for (const [field, column] of Object.entries(after.columnOf)) {
+    if (column === undefined || into.has(field)) continue;
     const differs = (row: number): boolean =>
       !sameContent(before.cells[row]?.[column], after.cells[row]?.[column]) ||
       before.formulas[row]?.[column] !== after.formulas[row]?.[column];
-    if (!into.has(field) && rows.some(differs)) into.add(field);
+    if (rows.some(differs)) into.add(field);
   }
   return into;
+}
+
+/** The notes are few and small, and hold nothing but plain values. */
+function changedNotes(before: WorkbookNotes, after: WorkbookNotes): Set<string> {
+  const fields = Object.keys(after) as (keyof WorkbookNotes)[];
+  return new Set(fields.filter((field) => JSON.stringify(before[field]) !== JSON.stringify(after[field])));
 }
 
 function sameFrame(before: SheetTable, after: SheetTable): boolean {

@@ -1,22 +1,15 @@
-import peopleLabels from "../../shared/people-labels.json";
 import type { Crew } from "../domain/day/crew";
 import { smallestCrew } from "../domain/day/smallestCrew";
 import { fail } from "../domain/fail";
 import type { Outcome } from "../domain/outcome";
 import { showGiven } from "../domain/showGiven";
 import { succeed } from "../domain/succeed";
-import { nameKey } from "./nameKey";
+import { peopleFieldOf, type PeopleField } from "./peopleFieldOf";
 import { readHours } from "./readHours";
 import { readMinutes } from "./readMinutes";
 import { readNumber } from "./readNumber";
 import { readScalar } from "./readScalar";
 
-type Field = Exclude<keyof typeof peopleLabels, "source">;
-
-const FIELDS: readonly Field[] = ["dressers", "chairs", "cameras", "mealAfterHours", "mealMinutes", "crossingMinutes"];
-const FIELD_OF: ReadonlyMap<string, Field> = new Map(
-  FIELDS.flatMap((field) => peopleLabels[field].split("|").map((label) => [nameKey(label), field] as const)),
-);
 const LABELS_EXPECTED = '"dressers", "chairs", "cameras", "meal after hours", "meal minutes" or "crossing minutes"';
 
 /**
@@ -28,7 +21,7 @@ const LABELS_EXPECTED = '"dressers", "chairs", "cameras", "meal after hours", "m
  * its hours or only its minutes; error-in-cell.
  */
 export function readPeople(cells: readonly (readonly unknown[])[] | null): Outcome<Crew> {
-  const figures = new Map<Field, number | null>();
+  const figures = new Map<PeopleField, number | null>();
   for (const [row, pair] of (cells ?? []).entries()) {
     const label = readScalar(pair[0], `people, row ${row + 1}`);
     const howMany = readScalar(pair[1], `people, row ${row + 1}`);
@@ -37,7 +30,7 @@ export function readPeople(cells: readonly (readonly unknown[])[] | null): Outco
     // A blank cell reaches some hosts as 0.
     if (!label.value && !howMany.value) continue;
     const shown = showGiven(label.value ?? "");
-    const field = FIELD_OF.get(nameKey(shown));
+    const field = peopleFieldOf(shown);
     if (field === undefined) {
       const isHeadings = row === 0 && typeof howMany.value === "string" && !/\d/.test(howMany.value);
       if (isHeadings) continue;
@@ -71,7 +64,7 @@ export function readPeople(cells: readonly (readonly unknown[])[] | null): Outco
   });
 }
 
-function readFigure(field: Field, raw: unknown, argument: string): Outcome<number | null> {
+function readFigure(field: PeopleField, raw: unknown, argument: string): Outcome<number | null> {
   if (field === "mealMinutes" || field === "crossingMinutes") return readMinutes(raw, argument);
   if (field === "mealAfterHours") return readHours(raw, argument);
   const expected = "a whole number, 0 or more";

@@ -50,8 +50,9 @@ describe.each(allRules.map((rule) => [rule.id, rule] as const))("%s", (id, rule)
       [/facts\.lookPieces\(/, "pieces"],
       [/facts\.days\(/, "looks"],
       [/facts\.days\(/, "day"],
+      [/facts\.(?:days|plans|notes)\b|chaseDaysFor\(/, "notes"],
     ];
-    const declared: readonly string[] = rule.scope === "workbook" ? rule.tables : (rule.uses ?? []);
+    const declared: readonly string[] = [...(rule.scope === "workbook" ? rule.tables : []), ...(rule.uses ?? [])];
     for (const [pattern, kind] of consults) if (pattern.test(source)) expect(declared).toContain(kind);
   });
 });

@@ -65,6 +65,28 @@ test("the suggested formula gives a due day, and one on which the lender is open
   );
 });
 
+test("the closed days that the workbook lists are passed on, in their place", () => {
+  const formula = (closedWeekdays: Cell) =>
+    runChecks(
+      workbookOf({
+        tables: {
+          pieces: [
+            ["Piece", "Lender", "Out", "Due", "Terms"],
+            ["P1", "Maison Orla", day("2026-03-02"), null, "7 days"],
+          ],
+          lenders: [
+            ["Lender", "Closed weekdays"],
+            ["Maison Orla", closedWeekdays],
+          ],
+        },
+        beside: { Job: { table: "ClosedDays", rows: [["Bank holidays"], [day("2026-04-03")]] } },
+      }),
+      { asOf: AS_OF },
+    ).map(({ suggestions }) => suggestions[0]?.edits[0]?.formula);
+  expect(formula(null)).toEqual(["=TACK.DUE(C2,E2,,ClosedDays[Bank holidays])"]);
+  expect(formula("Sun")).toEqual(['=TACK.DUE(C2,E2,,ClosedDays[Bank holidays],"0000001")']);
+});
+
 test("a sheet name with a quote in it is written as the formula language wants it", () => {
   const workbook = workbookOf({
     tables: {

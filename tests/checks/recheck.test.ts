@@ -109,6 +109,53 @@ test("a rule that consults other rows looks again when one of those changes", ()
   ]);
 });
 
+test("a check again after the people, the closed days or the call changed finds what a whole check finds", () => {
+  const sample = (dressers: Cell, closed: Cell, call: Cell) =>
+    workbookOf({
+      tables: {
+        pieces: [
+          ["Piece", "Lender", "Out", "Due", "Look", "Terms"],
+          ["P1", "Corbel", AS_OF, AS_OF + 6, "1, 2", null],
+          ["P2", "Corbel", AS_OF, null, null, "7 days"],
+        ],
+        looks: [
+          ["Look", "Talent", "Change", "Shooting"],
+          [1, "Ana", 20, 30],
+          [2, "Bo", 20, 30],
+        ],
+      },
+      beside: {
+        People: {
+          table: "People",
+          rows: [
+            ["What", "How many"],
+            ["dressers", dressers],
+          ],
+        },
+        Closed: { table: "ClosedDays", rows: [["Closed"], [closed]] },
+        Day: {
+          rows: [
+            ["Call", call],
+            ["Wrap", "10:10"],
+          ],
+        },
+      },
+    });
+  const cell = (...cells: readonly Cell[]) => fc.constantFrom(...cells);
+  const state = fc.tuple(cell(1, 2, "?"), cell(null, AS_OF + 6, AS_OF + 1), cell(null, "09:00", "08:00"));
+  fc.assert(
+    fc.property(state, fc.array(state, { minLength: 1, maxLength: 3 }), (first, then) => {
+      let run = startChecks(sample(...first), { asOf: AS_OF });
+      for (const each of then) {
+        run = recheck(run, sample(...each));
+        expect(run.findings).toEqual(runChecks(sample(...each), { asOf: AS_OF }));
+      }
+    }),
+  );
+  const found = runChecks(sample(1, AS_OF + 6, "09:00"), { asOf: AS_OF }).map(({ ruleId }) => ruleId);
+  expect(found).toEqual(expect.arrayContaining(["pieceInTwoLooks", "dueOnClosedDay", "dueMissing", "dayOverWrap"]));
+});
+
 test("a row that did not change is not looked at again", () => {
   const pieces = (due: Cell): Cell[][] => [
     ["Piece", "Due"],

@@ -1,6 +1,7 @@
 import type { CheckedWorkbook } from "../../src/checks/checkedWorkbook";
 import { columnNumber } from "./columnNumber";
 import type { Cell } from "../../src/sheet/cell";
+import type { SheetSnapshot, TableArea } from "../../src/sheet/sheetSnapshot";
 import type { SheetTable } from "../../src/sheet/sheetTable";
 import type { TableKind } from "../../src/sheet/tableKind";
 
@@ -12,6 +13,8 @@ export interface Sample {
   /** What headings say of currency or unit. */
   readonly hints?: Partial<Record<TableKind, SheetTable["hintOf"]>>;
   readonly dateSystem?: 1900 | 1904;
+  /** Sheets of their own with notes, by name; a sheet's `table` names the host's table that all its cells are. */
+  readonly beside?: Readonly<Record<string, { readonly rows: readonly (readonly Cell[])[]; readonly table?: string }>>;
 }
 
 /** The fields of headings that camel case does not give. */
@@ -29,7 +32,20 @@ function fieldOf(heading: string): string {
 /** The tables of a sample as the check reads them. */
 export function workbookOf(sample: Sample): CheckedWorkbook {
   const kinds = Object.keys(sample.tables) as TableKind[];
-  return { dateSystem: sample.dateSystem ?? 1900, tables: kinds.map((kind) => sheetTableOf(sample, kind)) };
+  const workbook = { dateSystem: sample.dateSystem ?? 1900, tables: kinds.map((kind) => sheetTableOf(sample, kind)) };
+  if (sample.beside === undefined) return workbook;
+  const sheets = workbook.tables.map(({ kind }) => sheetOf(kind, [], []));
+  const beside = Object.entries(sample.beside).map(([name, { rows, table }]) => {
+    const area = { row: 0, column: 0, rowCount: rows.length, columnCount: rows[0]?.length ?? 0 };
+    return sheetOf(name, rows, table === undefined ? [] : [{ name: table, ...area }]);
+  });
+  return { ...workbook, sheets: [...sheets, ...beside] };
+}
+
+function sheetOf(name: string, values: readonly (readonly Cell[])[], tables: readonly TableArea[]): SheetSnapshot {
+  const formulas = values.map((row) => row.map(() => null));
+  const place = { sheetId: name, name, visible: true, isProtected: false, firstRow: 0, firstColumn: 0 };
+  return { ...place, values, formulas, tables };
 }
 
 function sheetTableOf(sample: Sample, kind: TableKind): SheetTable {

@@ -14,8 +14,9 @@ let found: readonly (Finding & { item: string })[];
 beforeAll(async () => {
   const snapshot = await sampleWorkbook();
   const { tables } = readWorkbook(snapshot);
+  const { sheets } = snapshot;
   const loans = snapshot.sheets.find((sheet) => sheet.name === "Loans")!;
-  const findings = runChecks({ dateSystem: 1900, tables }, { asOf: serialOf(scenario.asOf) });
+  const findings = runChecks({ dateSystem: 1900, tables, sheets }, { asOf: serialOf(scenario.asOf) });
   found = findings.map((finding) => ({
     ...finding,
     item: finding.sheetName === "Loans" ? String(loans.values[finding.at.row]![0]) : "",

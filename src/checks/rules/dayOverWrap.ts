@@ -1,11 +1,9 @@
 import { minutesSpareAtWrap } from "../../domain/day/minutesSpareAtWrap";
-import { readTimeOfDay } from "../../sheet/readTimeOfDay";
-import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
 import { sayClock } from "../sayClock";
 import { sayCount } from "../sayCount";
 
-/** The day is planned as DAYPLAN does, with the people its own row gives. A day that is past is over. */
+/** The day is planned as DAYPLAN does, with the people that the workbook names. A day that is past is over. */
 export const dayOverWrap = defineRule({
   id: "dayOverWrap",
   about: "A day whose looks do not end by its wrap.",
@@ -14,23 +12,23 @@ export const dayOverWrap = defineRule({
   fixable: false,
   scope: "workbook",
   tables: ["looks", "day"],
+  uses: ["notes"],
+  reads: { notes: ["crew", "days"] },
   messages: {
     over: "The last shot ends at {{ends}}, {{minutes}} after wrap, with {{dressers}} and {{chairs}}. Drop or shorten a look, or move the wrap.",
   },
   check(_workbook, report, facts) {
-    for (const { dayRow, date, isCallSaid, crew, plan } of facts.days()) {
-      if (dayRow === null || !isCallSaid || !plan.ok || (date !== null && date < facts.asOf)) continue;
-      const wrap = readTimeOfDay(cellIn(dayRow, "wrap"), "");
-      if (!wrap.ok || wrap.value === null) continue;
-      const spare = minutesSpareAtWrap(plan.value, wrap.value);
+    for (const { date, said, people, plan } of facts.days()) {
+      if (said.call === null || said.wrap === null || !plan.ok || (date !== null && date < facts.asOf)) continue;
+      const spare = minutesSpareAtWrap(plan.value, said.wrap.value);
       if (!spare.ok || spare.value >= 0) continue;
       const data = {
         ends: sayClock(plan.value.ends),
         minutes: sayCount(Math.ceil(-spare.value), "minute"),
-        dressers: sayCount(crew.dressers, "dresser"),
-        chairs: sayCount(crew.chairs, "chair"),
+        dressers: sayCount(people.crew.dressers, "dresser"),
+        chairs: sayCount(people.crew.chairs, "chair"),
       };
-      report({ row: dayRow, field: "wrap", messageId: "over", data });
+      report({ cell: said.wrap, messageId: "over", data });
     }
   },
 });

@@ -22,9 +22,9 @@ export const dueMissing = defineRule({
   fixable: false,
   scope: "row",
   tables: ["pieces"],
-  reads: { pieces: ["due"] },
+  uses: ["lenders", "pieces", "notes"],
   // Of the other pieces only the formula of the Due column is consulted.
-  uses: ["lenders", "pieces"],
+  reads: { pieces: ["due"], notes: ["closedDays"] },
   needs: ["out", "due"],
   messages: {
     fromRow: "Due is blank, though the terms say {{terms}}. Let the formula work it out, or type the day.",
@@ -49,7 +49,7 @@ export const dueMissing = defineRule({
     const used = facts.once("row formula", `${table.sheetId} ${table.firstRow} ${table.firstColumn}`, () =>
       rowFormula(table, "due"),
     );
-    const formula = dueFormula(row, found.source, listed?.row ?? null, used);
+    const formula = dueFormula(row, found.source, listed?.row ?? null, used, facts.notes.closedDays);
     const edit = { ...replaceCell(row, "due", null, "yyyy-mm-dd"), formula };
     const suggestions = [{ label: `Write ${formula}`, edits: [edit] }];
     if (found.source.table === row.table)

@@ -3,6 +3,7 @@ import { isoFromSerial } from "../../domain/dates/isoFromSerial";
 import { openDayOnOrAfter } from "../../domain/dates/openDayOnOrAfter";
 import { openDayOnOrBefore } from "../../domain/dates/openDayOnOrBefore";
 import { weekdayFromSerial } from "../../domain/dates/weekdayFromSerial";
+import { cellName } from "../../sheet/cellName";
 import { isOwnKit } from "../../sheet/isOwnKit";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
@@ -24,11 +25,15 @@ export const dueOnClosedDay = defineRule({
   fixable: false,
   scope: "row",
   tables: ["pieces"],
-  uses: ["lenders"],
+  uses: ["lenders", "notes"],
+  reads: { notes: ["closedDays"] },
   needs: ["due", "lender"],
   messages: {
     closed: "{{due}} is a {{weekday}}, when {{lender}} is closed. Bring it back on {{before}}, or agree {{after}}.",
     onlyAfter: "{{due}} is a {{weekday}}, when {{lender}} is closed. Agree {{after}} with the lender.",
+    listed:
+      "{{due}} is one of the closed days listed at {{list}}. Bring it to {{lender}} on {{before}}, or agree {{after}}.",
+    listedOnlyAfter: "{{due}} is one of the closed days listed at {{list}}. Agree {{after}} with {{lender}}.",
   },
   check(row, report, facts) {
     const field = holdsSomething(row, "extendedTo") ? "extendedTo" : "due";
@@ -39,17 +44,20 @@ export const dueOnClosedDay = defineRule({
     const loan = facts.loan(row);
     if (loan === null || loan.isSettled || (loan.back !== null && loan.held === 0)) return;
     if (loan.out !== null && due < loan.out) return;
-    const calendar = facts.once("lender calendar", lender, () => lenderCalendar(lender, facts.lenders()));
+    const { closedDays } = facts.notes;
+    const calendar = facts.once("lender calendar", lender, () =>
+      lenderCalendar(lender, facts.lenders(), closedDays.days),
+    );
     if (calendar === null || isOpenDay(due, calendar)) return;
     const before = openDayOnOrBefore(due, calendar);
     const after = openDayOnOrAfter(due, calendar);
     if (before === null || after === null) return;
-    const data = {
-      due: isoFromSerial(due),
-      weekday: WEEKDAYS[weekdayFromSerial(due)] ?? "",
-      lender,
-      after: isoFromSerial(after),
-    };
+    const weekday = WEEKDAYS[weekdayFromSerial(due)] ?? "";
+    const said = { due: isoFromSerial(due), lender, after: isoFromSerial(after) };
+    const { place } = closedDays;
+    const isListed = place !== null && calendar.closedDays.includes(due);
+    const list = place === null ? "" : `${place.sheetName}!${cellName(place.at.row, place.at.column)}`;
+    const data = isListed ? { ...said, list } : { ...said, weekday };
     const isBeforeTooEarly = before < facts.asOf || (loan.out !== null && before <= loan.out);
     const days = isBeforeTooEarly ? [after] : [before, after];
     const suggestions = !isTyped(row, field)
@@ -58,7 +66,10 @@ export const dueOnClosedDay = defineRule({
           label: `Make it ${WEEKDAYS[weekdayFromSerial(day)] ?? ""} ${isoFromSerial(day)}`,
           edits: [replaceCell(row, field, day, "yyyy-mm-dd")],
         }));
-    if (isBeforeTooEarly) return report({ row, field, messageId: "onlyAfter", data, suggestions });
-    report({ row, field, messageId: "closed", data: { ...data, before: isoFromSerial(before) }, suggestions });
+    if (isBeforeTooEarly) {
+      return report({ row, field, messageId: isListed ? "listedOnlyAfter" : "onlyAfter", data, suggestions });
+    }
+    const whole = { ...data, before: isoFromSerial(before) };
+    report({ row, field, messageId: isListed ? "listed" : "closed", data: whole, suggestions });
   },
 });

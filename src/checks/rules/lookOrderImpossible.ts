@@ -20,6 +20,8 @@ export const lookOrderImpossible = defineRule({
   fixable: false,
   scope: "workbook",
   tables: ["looks", "day"],
+  uses: ["notes"],
+  reads: { notes: ["crew", "days"] },
   messages: {
     impossible: "{{sentence}}",
   },

@@ -2,7 +2,7 @@ import { defineRule } from "../defineRule";
 import { sayClock } from "../sayClock";
 import { sayCount } from "../sayCount";
 
-/** Only where the day's row says after how many hours the meal is due. The plan stops for it at the latest moment at which nothing is under way. */
+/** Only where the workbook says after how many hours the meal is due. The plan stops for it at the latest moment at which nothing is under way. */
 export const mealLate = defineRule({
   id: "mealLate",
   about: "A day whose meal cannot begin by the hour it is due.",
@@ -11,20 +11,22 @@ export const mealLate = defineRule({
   fixable: false,
   scope: "workbook",
   tables: ["looks", "day"],
+  uses: ["notes"],
+  reads: { notes: ["crew", "days"] },
   messages: {
     late: "The meal is due at {{due}}, but the first moment without work under way is {{from}}, {{minutes}} later. Shorten what comes before, or part it.",
   },
   check(_workbook, report, facts) {
-    for (const { dayRow, date, isCallSaid, plan } of facts.days()) {
+    for (const { date, said, people, plan } of facts.days()) {
       const meal = plan.ok ? plan.value.meal : null;
-      if (dayRow === null || !isCallSaid || meal === null || meal.minutesLate === 0) continue;
+      if (people.mealPlace === null || said.call === null || meal === null || meal.minutesLate === 0) continue;
       if (date !== null && date < facts.asOf) continue;
       const data = {
         due: sayClock(meal.due),
         from: sayClock(meal.from),
         minutes: sayCount(Math.ceil(meal.minutesLate), "minute"),
       };
-      report({ row: dayRow, field: "meal", messageId: "late", data });
+      report({ cell: people.mealPlace, messageId: "late", data });
     }
   },
 });

@@ -17,7 +17,8 @@ export const pieceInTwoLooks = defineRule({
   fixable: false,
   scope: "row",
   tables: ["pieces"],
-  uses: ["looks", "day"],
+  uses: ["looks", "day", "notes"],
+  reads: { notes: ["crew", "days"] },
   needs: ["look"],
   messages: {
     overlap:

@@ -14,7 +14,8 @@ export const requestNotCollected = defineRule({
   fixable: false,
   scope: "row",
   tables: ["requests"],
-  uses: ["lenders"],
+  uses: ["lenders", "notes"],
+  reads: { notes: ["closedDays"] },
   needs: ["neededBy", "collected"],
   messages: {
     near: "Needed by {{needed}} and not collected. Fetch it, or type the day it was fetched.",

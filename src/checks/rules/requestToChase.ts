@@ -14,7 +14,8 @@ export const requestToChase = defineRule({
   fixable: false,
   scope: "row",
   tables: ["requests"],
-  uses: ["lenders"],
+  uses: ["lenders", "notes"],
+  reads: { notes: ["closedDays"] },
   needs: ["asked", "answer"],
   messages: {
     unanswered: "Asked {{asked}} and not answered. Ask again.",

@@ -20,7 +20,8 @@ export const talentBeforePiece = defineRule({
   fixable: false,
   scope: "row",
   tables: ["pieces"],
-  uses: ["looks", "day", "lenders"],
+  uses: ["looks", "day", "lenders", "notes"],
+  reads: { notes: ["crew", "days"] },
   needs: ["look", "out", "lender"],
   messages: {
     closed:
@@ -40,7 +41,7 @@ export const talentBeforePiece = defineRule({
         // Where nobody says when the day begins, its hours are made up.
         const isTimed =
           planned.look.arrivesAt !== null ||
-          facts.days().some((each) => each.isCallSaid && each.plan.ok && each.plan.value === day.plan);
+          facts.days().some((each) => each.said.call !== null && each.plan.ok && each.plan.value === day.plan);
         const from = neededFrom(planned);
         if (!isTimed || from >= opens) continue;
         const data = {

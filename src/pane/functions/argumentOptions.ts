@@ -6,7 +6,7 @@ import { sheetDay } from "../today/sheetDay";
 import { areaReference } from "./areaReference";
 import type { ArgumentOption } from "./ArgumentOption";
 import type { ParamDoc } from "./FunctionDoc";
-import { structuredReference } from "./structuredReference";
+import { structuredReference } from "../../sheet/structuredReference";
 
 /** What the workbook offers for an argument: tables and columns for a range, for a single value the cells of the own row and the day. */
 export function argumentOptions(param: ParamDoc, read: ReadTables): readonly ArgumentOption[] {

@@ -1,12 +1,11 @@
 import type { ColumnChoices } from "../../sheet/columnChoices";
 import { columnsText } from "../../sheet/columnsText";
+import { readClosedDaysFound } from "../../sheet/readClosedDaysFound";
+import { readCrewFound } from "../../sheet/readCrewFound";
 import { choicesFor } from "../columns/choicesFor";
-import { closedDaysOf } from "../today/closedDaysOf";
-import { crewOf } from "../today/crewOf";
 import type { ReadTables } from "../state/ReadTables";
 import { argumentOptions } from "./argumentOptions";
 import type { FunctionDoc, ParamDoc } from "./FunctionDoc";
-import { structuredReference } from "./structuredReference";
 
 const KIND = /^The (pieces|looks|stops|requests|receipts|shoes|lenders)\b/;
 const DAYS: ReadonlySet<string> = new Set(["asOf", "onDate"]);
@@ -53,23 +52,23 @@ function textFor(param: ParamDoc, read: ReadTables): string | null {
     if (table.tableName) return `=${table.tableName}[#All]`;
     return options.find(({ label }) => label.startsWith(`${table.sheetName}: `))?.text ?? null;
   }
-  if (param.name === "people") return namedAt(crewOf(read.workbook).place?.at, read, null);
-  if (param.name === "closed") return namedAt(closedDaysOf(read.workbook).place?.at, read, "column");
+  if (param.name === "people") return namedAt(readCrewFound(read.workbook.sheets).place?.at, read);
+  if (param.name === "closed") {
+    const place = readClosedDaysFound(read.workbook.sheets).place;
+    return place === null ? null : `=${place.reference}`;
+  }
   return null;
 }
 
-/** The host's table whose heading row a cell stands in, whole or the column under that cell. */
+/** The host's table whose heading row a cell stands in. */
 function namedAt(
   at: { readonly sheetId: string; readonly row: number; readonly column: number } | undefined,
   read: ReadTables,
-  part: "column" | null,
 ): string | null {
   const sheet = read.workbook.sheets.find(({ sheetId }) => sheetId === at?.sheetId);
   const table = sheet?.tables.find(
     ({ row, column, columnCount }) =>
       at !== undefined && row === at.row && column <= at.column && at.column < column + columnCount,
   );
-  if (at === undefined || sheet === undefined || table === undefined) return null;
-  const heading = sheet.values[at.row - sheet.firstRow]?.[at.column - sheet.firstColumn];
-  return `=${part === null ? `${table.name}[#All]` : structuredReference(table.name, String(heading ?? ""), false)}`;
+  return table === undefined ? null : `=${table.name}[#All]`;
 }

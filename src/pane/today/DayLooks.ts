@@ -1,7 +1,7 @@
 import type { PlannedDay } from "../../domain/day/plannedDay";
 import type { CellPosition } from "../../sheet/cellPosition";
-import type { CrewFound } from "./CrewFound";
-import type { CallAndWrap } from "./CallAndWrap";
+import type { CrewFound } from "../../sheet/crewFound";
+import type { NotedFigure } from "../../sheet/notedFigure";
 
 /** One look of the day as Today lists it, in shooting order. */
 export interface LookLine {
@@ -29,7 +29,11 @@ export interface DayLooks {
   /** The day shown; null where the looks carry no date. */
   readonly day: number | null;
   readonly lines: readonly LookLine[];
-  readonly dayTimes: CallAndWrap | null;
+  /** Fraction of a day, said by the workbook or typed into the pane; null where neither. */
+  readonly call: number | null;
+  /** The cell that says it; null where it was typed into the pane, or nowhere. */
+  readonly callPlace: NotedFigure | null;
+  readonly wrap: NotedFigure | null;
   readonly crew: CrewFound;
   /** The plan behind the times; null where no call is known. */
   readonly plan: PlannedDay | null;

@@ -57,9 +57,7 @@ export function LooksSection({ looks, typedCalls, asOf, onDay }: LooksSectionPro
       )}
       {sentence !== null && <p className={styles.note}>{sentence}</p>}
       {next !== undefined && <LineList of={[next]} toLine={toLine} />}
-      {lines.length > 0 && (looks.dayTimes?.at ?? null) === null && (
-        <CallForm key={day} day={day} typedCalls={typedCalls} />
-      )}
+      {lines.length > 0 && looks.callPlace === null && <CallForm key={day} day={day} typedCalls={typedCalls} />}
       {plan !== null && lines.length > 0 && <DayEnd looks={looks} />}
       {plan !== null && plan.looks.length > 0 && <DayPicture plan={plan} />}
       {later.length > 0 && (
@@ -89,14 +87,14 @@ function toLine({ at, sheetName, label, talent, times }: LookLine) {
 
 function DayEnd({ looks }: { readonly looks: DayLooks }) {
   const styles = useTodayStyles();
-  const { plan, dayTimes, crew, minutesSpareAtWrap: spare } = looks;
-  if (plan === null || dayTimes === null) return null;
+  const { plan, call, callPlace, wrap: wrapSaid, crew, minutesSpareAtWrap: spare } = looks;
+  if (plan === null || call === null) return null;
   const wrap =
-    dayTimes.wrap === null || spare === null
+    wrapSaid === null || spare === null
       ? ""
       : spare < 0
-        ? `, ${sayMinutes(-spare)} after the wrap at ${sayTime(dayTimes.wrap)}`
-        : `, ${sayMinutes(spare)} before the wrap at ${sayTime(dayTimes.wrap)}`;
+        ? `, ${sayMinutes(-spare)} after the wrap at ${sayTime(wrapSaid.value)}`
+        : `, ${sayMinutes(spare)} before the wrap at ${sayTime(wrapSaid.value)}`;
   return (
     <p className={styles.note}>
       The last shot ends at {sayTime(plan.ends)}
@@ -105,11 +103,11 @@ function DayEnd({ looks }: { readonly looks: DayLooks }) {
         `Meal ${sayTime(plan.meal.from)} to ${sayTime(plan.meal.until)}${
           plan.meal.minutesLate > 0 ? `, ${sayMinutes(plan.meal.minutesLate)} late` : ""
         }. `}
-      Counted from the call at {sayTime(dayTimes.call)}
-      {dayTimes.at !== null && (
+      Counted from the call at {sayTime(call)}
+      {callPlace !== null && (
         <>
           {" "}
-          (<GoToCell at={dayTimes.at} sheetName={dayTimes.sheetName} />)
+          (<GoToCell at={callPlace.at} sheetName={callPlace.sheetName} />)
         </>
       )}
       {crew.place === null ? (

@@ -1,4 +1,4 @@
-import type { ClosedDaysFound } from "./ClosedDaysFound";
+import type { ClosedDaysFound } from "../../sheet/closedDaysFound";
 import type { LoanLine } from "./LoanLine";
 
 /** A piece that goes back by courier, and the last day to send it. */

@@ -7,12 +7,12 @@ import type { PlannedLook } from "../../domain/day/plannedDay";
 import { sayWait } from "../../domain/day/sayWait";
 import { sayProblem } from "../../domain/wording";
 import { lookKey } from "../../sheet/lookKey";
+import { crewOnDay } from "../../sheet/crewOnDay";
+import { dayNotesFor } from "../../sheet/dayNotesFor";
 import { readLooks } from "../../sheet/readLooks";
+import { readWorkbookNotes } from "../../sheet/readWorkbookNotes";
 import type { SheetTable } from "../../sheet/sheetTable";
 import type { ReadTables } from "../state/ReadTables";
-import { crewOf } from "./crewOf";
-import type { CallAndWrap } from "./CallAndWrap";
-import { dayTimes } from "./dayTimes";
 import type { LookLine, DayLooks } from "./DayLooks";
 import { placeOf } from "./placeOf";
 
@@ -31,19 +31,23 @@ export function looksToday(
 ): DayLooks | null {
   const table = read.tables.find(({ kind, dataRows }) => kind === "looks" && dataRows.length > 0);
   if (table === undefined) return null;
-  const crew = crewOf(read.workbook);
-  const nothing = { days: [], day: null, lines: [], dayTimes: null, crew, plan: null, minutesSpareAtWrap: null };
+  const notes = readWorkbookNotes(read.workbook.sheets, read.tables);
   const looks = readLooks(table);
-  if (!looks.ok) return { ...nothing, sentence: sayProblem(looks.problem) };
+  if (!looks.ok) {
+    const untold = { days: [], day: null, lines: [], call: null, callPlace: null, wrap: null, plan: null };
+    return { ...untold, crew: notes.crew, minutesSpareAtWrap: null, sentence: sayProblem(looks.problem) };
+  }
 
   const days = [...new Set(looks.value.flatMap(({ date }) => (date === null ? [] : [date])))].sort((a, b) => a - b);
   const day = dayShown(days, asOf, wantedDay);
   const ofDay = looks.value.filter(({ date }) => date === null || day === null || date === day);
-  const found = timesFor(read, day, days.length, typedCalls);
-  const plan = found === null ? null : dayPlan({ looks: ofDay, call: found.call, crew: crew.crew, changes: new Map() });
+  const said = dayNotesFor(notes.days, day, days.length);
+  const crew = crewOnDay(notes.crew, said);
+  // A call typed into the pane is the last resort.
+  const call = said.call?.value ?? typedCalls.get(day ?? 0) ?? null;
+  const plan = call === null ? null : dayPlan({ looks: ofDay, call, crew: crew.crew, changes: new Map() });
   const planned = plan?.ok === true ? plan.value : null;
-  const wrap = found?.wrap ?? null;
-  const spare = planned === null || wrap === null ? null : minutesSpareAtWrap(planned, wrap);
+  const spare = planned === null || said.wrap === null ? null : minutesSpareAtWrap(planned, said.wrap.value);
   return {
     days,
     day,
@@ -51,7 +55,9 @@ export function looksToday(
       planned === null
         ? looksInOrder(ofDay, clockSeconds(0)).map((look) => lookLine(table, look, null))
         : planned.looks.map((one) => lookLine(table, one.look, one)),
-    dayTimes: found,
+    call,
+    callPlace: said.call,
+    wrap: said.wrap,
     crew,
     plan: planned,
     minutesSpareAtWrap: spare?.ok === true ? spare.value : null,
@@ -62,22 +68,6 @@ export function looksToday(
 function dayShown(days: readonly number[], asOf: number, wantedDay: number | null): number | null {
   if (wantedDay !== null && days.includes(wantedDay)) return wantedDay;
   return days.find((day) => day >= asOf) ?? days[0] ?? null;
-}
-
-/** The call of that day; one that names no day counts only where there is one day of looks. A call typed into the pane is the last resort. */
-function timesFor(
-  read: ReadTables,
-  day: number | null,
-  dayCount: number,
-  typedCalls: ReadonlyMap<number, number>,
-): CallAndWrap | null {
-  const known = dayTimes(read);
-  const found =
-    known.find(({ date }) => date !== null && date === day) ??
-    (dayCount < 2 ? known.find(({ date }) => date === null) : undefined);
-  const typed = typedCalls.get(day ?? 0);
-  if (found !== undefined) return found;
-  return typed === undefined ? null : { date: day, call: typed, wrap: null, at: null, sheetName: "" };
 }
 
 function lookLine(table: SheetTable, look: Look, planned: PlannedLook | null): LookLine {

@@ -4,10 +4,10 @@ import { sendByDate } from "../../domain/loans/sendByDate";
 import { quantityHeld } from "../../domain/loans/quantityHeld";
 import { returnDay } from "../../domain/loans/returnDay";
 import { nameKey } from "../../sheet/nameKey";
+import { readClosedDaysFound } from "../../sheet/readClosedDaysFound";
 import { readLenders } from "../../sheet/readLenders";
 import type { SheetTable } from "../../sheet/sheetTable";
 import type { ReadTables } from "../state/ReadTables";
-import { closedDaysOf } from "./closedDaysOf";
 import { heldLine } from "./heldLine";
 import type { PieceTable } from "./PieceTable";
 import type { SendLine, SendList } from "./SendList";
@@ -20,7 +20,7 @@ const SATURDAY_AND_SUNDAY = 0b1100000;
  * gives for its due date and those days, with the closed days the workbook lists.
  */
 export function sendsToday(pieces: readonly PieceTable[], read: ReadTables, asOf: number): SendList {
-  const closed = closedDaysOf(read.workbook);
+  const closed = readClosedDaysFound(read.workbook.sheets);
   const calendar = calendarOf(SATURDAY_AND_SUNDAY, closed.days);
   const courierDaysOf = courierDaysByLender(read.tables);
   const lines: SendLine[] = [];

@@ -2,7 +2,7 @@ import type { CellPosition } from "../../sheet/cellPosition";
 import { nameKey } from "../../sheet/nameKey";
 import { readDate } from "../../sheet/readDate";
 import type { WorkbookSnapshot } from "../../sheet/sheetSnapshot";
-import { sheetNotes } from "./sheetNotes";
+import { sheetNotes } from "../../sheet/sheetNotes";
 
 /** What the day a sheet counts for is called in its notes. */
 const LABELS = ["as of", "as of day", "as of date", "as at", "as at date"].map(nameKey);

@@ -23,6 +23,20 @@ testRule(dayOverWrap, {
       tables: { looks, day: [days, [shoot, null, 9.5 / 24, 1]] },
     },
     { title: "a day without a day table", tables: { looks } },
+    {
+      title: "two dressers in the list of people, who end in time what one would not",
+      tables: { looks, day: [days, [shoot, nine, 10.2 / 24, null]] },
+      beside: {
+        People: {
+          table: "People",
+          rows: [
+            ["What", "How many"],
+            ["dressers", 2],
+            ["cameras", 2],
+          ],
+        },
+      },
+    },
     { title: "a day that is past", asOf: shoot + 1, tables: { looks, day: [days, [shoot, nine, 9.5 / 24, 1]] } },
     {
       title: "a day that cannot be planned, which other rules report",
@@ -30,6 +44,27 @@ testRule(dayOverWrap, {
     },
   ],
   findings: [
+    {
+      title: "a day whose call and wrap stand beside the words, with the people that are listed",
+      tables: { looks },
+      beside: {
+        Day: {
+          rows: [
+            ["Call", nine],
+            ["Wrap", "10:00"],
+          ],
+        },
+        People: {
+          table: "People",
+          rows: [
+            ["What", "How many"],
+            ["dressers", 1],
+            ["chairs", 3],
+          ],
+        },
+      },
+      expect: [{ at: "Day!B2", messageId: "over", data: { minutes: "20 minutes", chairs: "3 chairs" } }],
+    },
     {
       title: "a day that runs over",
       tables: { looks, day: [days, [shoot, nine, 10 / 24, null]] },

@@ -5,6 +5,9 @@ import { testRule } from "../testRule";
 const pieces = ["Piece", "Lender", "Out", "Due", "Back", "Settled", "Extended to"];
 const out = day("2026-03-02");
 const saturday = day("2026-03-07");
+const friday = day("2026-03-13");
+/** Thursday and Friday. */
+const closed = { table: "ClosedDays", rows: [["Closed"], [friday - 1], [friday]] };
 const lenders = [
   ["Lender", "Kind", "Closed weekdays"],
   ["Maison Orla", "Press office", "Sun, Mon"],
@@ -62,8 +65,57 @@ testRule(dueOnClosedDay, {
       title: "a due day kept as text",
       tables: { pieces: [pieces, ["P1", "Corbel", out, "7 Mar 2026", null, null, null]] },
     },
+    {
+      title: "a closed day with a shop, which is open on holidays too",
+      tables: { pieces: [pieces, ["P1", "Kessel", out, friday, null, null, null]], lenders },
+      beside: { Job: closed },
+    },
+    {
+      title: "the day after a closed one",
+      tables: { pieces: [pieces, ["P1", "Corbel", out, friday + 3, null, null, null]] },
+      beside: { Job: closed },
+    },
   ],
   findings: [
+    {
+      title: "a listed closed day, with the working day before it first",
+      tables: { pieces: [pieces, ["P1", "Corbel", out, friday, null, null, null]] },
+      beside: { Job: closed },
+      expect: [
+        {
+          at: "pieces!D2",
+          messageId: "listed",
+          data: { due: "2026-03-13", list: "Job!A1", before: "2026-03-11", after: "2026-03-16" },
+          suggestions: [{ "pieces!D2": friday - 2 }, { "pieces!D2": friday + 3 }],
+        },
+      ],
+    },
+    {
+      title: "a listed closed day with no working day before it since the piece went out",
+      tables: { pieces: [pieces, ["P1", "Corbel", friday - 1, friday, null, null, null]] },
+      beside: { Job: closed },
+      expect: [
+        {
+          at: "pieces!D2",
+          messageId: "listedOnlyAfter",
+          data: { after: "2026-03-16" },
+          suggestions: [{ "pieces!D2": friday + 3 }],
+        },
+      ],
+    },
+    {
+      title: "a weekend beside a listed closed day, which the working day before has to pass over",
+      tables: { pieces: [pieces, ["P1", "Corbel", out, friday + 1, null, null, null]] },
+      beside: { Job: closed },
+      expect: [
+        {
+          at: "pieces!D2",
+          messageId: "closed",
+          data: { weekday: "Saturday", before: "2026-03-11" },
+          suggestions: [{ "pieces!D2": friday - 2 }, { "pieces!D2": friday + 3 }],
+        },
+      ],
+    },
     {
       title: "a Saturday with a lender of whom nothing is listed",
       tables: { pieces: [pieces, ["P1", "Corbel", out, saturday, null, null, null]] },

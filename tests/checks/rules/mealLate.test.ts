@@ -25,6 +25,21 @@ testRule(mealLate, {
   ],
   findings: [
     {
+      title: "a late meal of which the list of people says when it is due",
+      tables: { looks: looks(80, 10), day: [days, [shoot, nine, null]] },
+      beside: {
+        People: {
+          table: "People",
+          rows: [
+            ["What", "How many"],
+            ["meal after hours", 1],
+            ["meal minutes", 45],
+          ],
+        },
+      },
+      expect: [{ at: "People!B2", messageId: "late", data: { due: "10:00", from: "10:20" } }],
+    },
+    {
       title: "a first shot that lasts past the hour the meal is due",
       tables: { looks: looks(80, 10), day: [days, [shoot, nine, 1]] },
       expect: [{ at: "day!C2", messageId: "late", data: { due: "10:00", from: "10:20", minutes: "20 minutes" } }],

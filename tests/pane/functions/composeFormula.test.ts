@@ -4,7 +4,7 @@ import { areaReference } from "../../../src/pane/functions/areaReference";
 import { composeFormula } from "../../../src/pane/functions/composeFormula";
 import { evaluateReference } from "../../../src/pane/functions/evaluateReference";
 import { functionDocs } from "../../../src/pane/functions/functionDocs";
-import { structuredReference } from "../../../src/pane/functions/structuredReference";
+import { structuredReference } from "../../../src/sheet/structuredReference";
 import { withSemicolons } from "../../../src/pane/functions/withSemicolons";
 import type { WorkbookSnapshot } from "../../../src/sheet/sheetSnapshot";
 

@@ -61,7 +61,7 @@ test("each look goes to its own cell, and the call to the cell that holds it", a
     ["2", 2],
     ["1", 1],
   ]);
-  expect(looks?.dayTimes?.at).toEqual({ sheetId: "s1", row: 1, column: 1 });
+  expect(looks?.callPlace?.at).toEqual({ sheetId: "s1", row: 1, column: 1 });
 });
 
 test("without a call in the workbook the looks stand in order without times, until one is typed into the pane", async () => {

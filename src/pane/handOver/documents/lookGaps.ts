@@ -14,7 +14,7 @@ export function lookGaps(
     return ["The workbook has no table of looks: a row of headings such as Look, Order, Talent makes one."];
   const gaps: string[] = [];
   if (looks.sentence !== null) gaps.push(looks.sentence);
-  else if (isTimed && looks.dayTimes === null)
+  else if (isTimed && looks.call === null)
     gaps.push("No call is known for this day, so there are no times: type it under Today.");
   const named = (of: readonly LookCard[]): string => of.map(({ name }) => name).join(", ");
   const bare = cards.filter(({ pieces }) => pieces.length === 0);

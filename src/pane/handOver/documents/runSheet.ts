@@ -66,13 +66,12 @@ function pieceBlocks(cards: ReturnType<typeof lookCards>["cards"]): readonly Pap
 }
 
 function dayFacts(looks: DayLooks | null): readonly (readonly [string, string])[] {
-  if (looks === null || looks.dayTimes === null) return [];
-  const { call, wrap } = looks.dayTimes;
-  const { plan, minutesSpareAtWrap: spare, crew } = looks;
+  if (looks === null || looks.call === null) return [];
+  const { call, wrap, plan, minutesSpareAtWrap: spare, crew } = looks;
   const { dressers, chairs, cameras } = crew.crew;
   return [
     ["Call", sayTime(call)],
-    ["Wrap", wrap === null ? "" : sayTime(wrap)],
+    ["Wrap", wrap === null ? "" : sayTime(wrap.value)],
     ["Meal", plan === null || plan.meal === null ? "" : `${sayTime(plan.meal.from)} to ${sayTime(plan.meal.until)}`],
     ["Last shot ends", plan === null ? "" : sayTime(plan.ends)],
     ["Spare at wrap", spare === null ? "" : spare < 0 ? `${sayMinutes(-spare)} over` : sayMinutes(spare)],
@@ -81,13 +80,13 @@ function dayFacts(looks: DayLooks | null): readonly (readonly [string, string])[
 }
 
 function cautions(looks: DayLooks | null): readonly PaperBlock[] {
-  if (looks === null || looks.plan === null || looks.dayTimes === null) return [];
-  const { plan, minutesSpareAtWrap: spare, dayTimes } = looks;
+  if (looks === null || looks.plan === null) return [];
+  const { plan, minutesSpareAtWrap: spare, wrap } = looks;
   const texts: string[] = [];
   if (plan.meal !== null && plan.meal.minutesLate > 0)
     texts.push(`The meal begins ${sayMinutes(plan.meal.minutesLate)} late.`);
   if (spare !== null && spare < 0) texts.push(`The last shot ends ${sayMinutes(-spare)} after wrap.`);
-  const hours = (Math.max(plan.ends, dayTimes.wrap ?? 0) - plan.call) * HOURS_A_DAY;
+  const hours = (Math.max(plan.ends, wrap?.value ?? 0) - plan.call) * HOURS_A_DAY;
   if (hours > LONG_DAY_HOURS)
     texts.push(`From call to the end are ${sayMinutes(hours * 60)}. Long days injure: plan rest, and who drives home.`);
   texts.push("Times are a plan. Local rules on hours, meals and rest and the crew's agreement come first.");

@@ -1,5 +1,5 @@
 import { readDate } from "../../../sheet/readDate";
-import { dayTimes } from "../../today/dayTimes";
+import { readDayNotes } from "../../../sheet/readDayNotes";
 import type { ReadTables } from "../../state/ReadTables";
 
 /** The days of the shoot, soonest first: those of the looks, else those that have a call. */
@@ -14,6 +14,11 @@ export function shootDays(read: ReadTables): readonly number[] {
         return day.ok && day.value !== null && day.value !== 0 ? [day.value] : [];
       });
     });
-  const days = ofLooks.length > 0 ? ofLooks : dayTimes(read).flatMap(({ date }) => (date === null ? [] : [date]));
+  const days =
+    ofLooks.length > 0
+      ? ofLooks
+      : readDayNotes(read.workbook.sheets, read.tables).flatMap(({ date, call }) =>
+          date === null || call === null ? [] : [date],
+        );
   return [...new Set(days)].sort((a, b) => a - b);
 }

@@ -1,6 +1,6 @@
 import { nameKey } from "../../../sheet/nameKey";
 import type { WorkbookSnapshot } from "../../../sheet/sheetSnapshot";
-import { sheetNotes } from "../../today/sheetNotes";
+import { sheetNotes } from "../../../sheet/sheetNotes";
 import type { JobFacts } from "./JobFacts";
 import { jobFields } from "./jobFields";
 

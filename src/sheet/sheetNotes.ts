@@ -1,6 +1,6 @@
-import type { Cell } from "../../sheet/cell";
-import type { CellPosition } from "../../sheet/cellPosition";
-import type { SheetSnapshot } from "../../sheet/sheetSnapshot";
+import type { Cell } from "./cell";
+import type { CellPosition } from "./cellPosition";
+import type { SheetSnapshot } from "./sheetSnapshot";
 
 /** Notes at the head of a sheet stand within these many rows and columns; tables below them are not searched. */
 const NOTE_ROWS = 30;

@@ -1,7 +1,8 @@
-import { readDate } from "../../sheet/readDate";
-import { nameKey } from "../../sheet/nameKey";
-import type { SheetSnapshot, TableArea, WorkbookSnapshot } from "../../sheet/sheetSnapshot";
-import type { ClosedDaysFound } from "./ClosedDaysFound";
+import type { ClosedDaysFound } from "./closedDaysFound";
+import { nameKey } from "./nameKey";
+import { readDate } from "./readDate";
+import type { SheetSnapshot, TableArea } from "./sheetSnapshot";
+import { structuredReference } from "./structuredReference";
 
 /** What a column of such days is headed. */
 const HEADINGS = [
@@ -15,8 +16,8 @@ const HEADINGS = [
 ].map(nameKey);
 
 /** The first table of the workbook with a column of closed days. Cells of it that are no date are passed over. */
-export function closedDaysOf(workbook: WorkbookSnapshot): ClosedDaysFound {
-  for (const sheet of workbook.sheets) {
+export function readClosedDaysFound(sheets: readonly SheetSnapshot[]): ClosedDaysFound {
+  for (const sheet of sheets) {
     for (const area of sheet.tables) {
       const column = columnOf(sheet, area);
       if (column === null) continue;
@@ -27,7 +28,9 @@ export function closedDaysOf(workbook: WorkbookSnapshot): ClosedDaysFound {
       });
       if (days.length === 0) continue;
       const at = { sheetId: sheet.sheetId, row: area.row, column: sheet.firstColumn + column };
-      return { days, place: { at, sheetName: sheet.name } };
+      const heading = String(sheet.values[area.row - sheet.firstRow]?.[column] ?? "");
+      const reference = structuredReference(area.name, heading, false);
+      return { days, place: { at, sheetName: sheet.name, reference } };
     }
   }
   return { days: [], place: null };

@@ -1,0 +1,15 @@
+import { readClosedDaysFound } from "./readClosedDaysFound";
+import { readCrewFound } from "./readCrewFound";
+import { readDayNotes } from "./readDayNotes";
+import type { SheetSnapshot } from "./sheetSnapshot";
+import type { SheetTable } from "./sheetTable";
+import type { WorkbookNotes } from "./workbookNotes";
+
+/** The people, the closed days and the calls and wraps that a workbook names. */
+export function readWorkbookNotes(sheets: readonly SheetSnapshot[], tables: readonly SheetTable[]): WorkbookNotes {
+  return {
+    crew: readCrewFound(sheets),
+    closedDays: readClosedDaysFound(sheets),
+    days: readDayNotes(sheets, tables),
+  };
+}

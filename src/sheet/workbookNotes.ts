@@ -1,0 +1,10 @@
+import type { ClosedDaysFound } from "./closedDaysFound";
+import type { CrewFound } from "./crewFound";
+import type { DayNotes } from "./dayNotes";
+
+/** What a workbook says beside its tables of pieces, lenders and looks. */
+export interface WorkbookNotes {
+  readonly crew: CrewFound;
+  readonly closedDays: ClosedDaysFound;
+  readonly days: readonly DayNotes[];
+}
