@@ -1,10 +1,12 @@
 import { fail } from "../../src/domain/fail";
 import type { Outcome } from "../../src/domain/outcome";
 import { succeed } from "../../src/domain/succeed";
+import type { BuildPlan, NewColumns } from "../../src/sheet/buildPlan";
 import type { Cell } from "../../src/sheet/cell";
 import type { CellEdit, WriteReceipt } from "../../src/sheet/cellEdit";
 import type { CellArea } from "../../src/sheet/cellArea";
 import type { CellPosition } from "../../src/sheet/cellPosition";
+import { refusePlan } from "../../src/sheet/refusePlan";
 import type { SheetChange, SheetPort } from "../../src/sheet/SheetPort";
 import type { SheetSnapshot, TableArea, WorkbookSnapshot } from "../../src/sheet/sheetSnapshot";
 
@@ -24,7 +26,8 @@ export interface FakePort extends SheetPort {
   readonly protectSheet: (sheetId: string) => void;
   /** The next calls of that name come back with this problem. */
   readonly failNext: (
-    call: "readWorkbook" | "readSheet" | "write" | "writeKept" | "readKept" | "goTo" | "restore" | "selection",
+    call:
+      "readWorkbook" | "readSheet" | "write" | "build" | "writeKept" | "readKept" | "goTo" | "restore" | "selection",
   ) => void;
   readonly select: (area: CellArea) => void;
   readonly at: (sheetId: string, row: number, column: number) => Cell;
@@ -49,7 +52,7 @@ export function fakePort(
         name: sheet.name,
         rows: sheet.rows.map((row) => [...row]),
         formulas: new Map<string, string>(Object.entries(sheet.formulas ?? {})),
-        tables: sheet.tables ?? [],
+        tables: sheet.tables ?? ([] as readonly TableArea[]),
         isProtected: false,
       },
     ]),
@@ -137,19 +140,58 @@ export function fakePort(
     return succeed({ label, prior });
   };
 
+  const wholeWorkbook = (): WorkbookSnapshot => ({
+    name: options.name ?? "shoot.xlsx",
+    dateSystem: options.dateSystem ?? 1900,
+    sheets: [...held.keys()].flatMap((sheetId) => snapshot(sheetId) ?? []),
+  });
+  let sheetsMade = sheets.length;
+  const buildAll = (label: string, plan: BuildPlan): Outcome<WriteReceipt> => {
+    const refusal = refusePlan(wholeWorkbook(), plan);
+    if (refusal !== null) return refusal;
+    const made = plan.addSheets.map((sheet) => {
+      const sheetId = `s${sheetsMade++}`;
+      const { name, tableName, headings } = sheet;
+      const rows = [headings, ...sheet.rows].map((row) => [...row]);
+      const area = { row: 0, column: 0, rowCount: rows.length, columnCount: headings.length };
+      held.set(sheetId, {
+        name,
+        rows,
+        formulas: new Map(),
+        tables: [{ name: tableName, ...area }],
+        isProtected: false,
+      });
+      return { sheetId, sheet };
+    });
+    const change = ({ sheetId, tableName, row, column, headings }: NewColumns, isAdded: boolean): void => {
+      const sheet = held.get(sheetId);
+      if (sheet === undefined) return;
+      headings.forEach((heading, index) => put({ sheetId, row, column: column + index }, isAdded ? heading : null));
+      const more = isAdded ? headings.length : -headings.length;
+      sheet.tables = sheet.tables.map((table) =>
+        table.name === tableName ? { ...table, columnCount: table.columnCount + more } : table,
+      );
+    };
+    for (const columns of plan.addColumns) change(columns, true);
+    for (const columns of plan.removeColumns) change(columns, false);
+    for (const { sheetId } of plan.removeSheets) held.delete(sheetId);
+    tell("", true);
+    const opposite: BuildPlan = {
+      addSheets: plan.removeSheets.map(({ sheet }) => sheet),
+      removeSheets: made,
+      addColumns: plan.removeColumns,
+      removeColumns: plan.addColumns,
+    };
+    return succeed({ label, prior: [], opposite });
+  };
+
   return {
     calls,
     wentTo,
     kept,
     readWorkbook: async () => {
       if (isBroken("readWorkbook")) return broken("Reading");
-      const read = [...held.keys()].flatMap((sheetId) => snapshot(sheetId) ?? []);
-      const workbook: WorkbookSnapshot = {
-        name: options.name ?? "shoot.xlsx",
-        dateSystem: options.dateSystem ?? 1900,
-        sheets: read,
-      };
-      return succeed(workbook);
+      return succeed(wholeWorkbook());
     },
     readSheet: async (sheetId) => {
       const read = isBroken("readSheet") ? null : snapshot(sheetId);
@@ -166,7 +208,11 @@ export function fakePort(
       selected = area;
     },
     write: async (label, edits) => (isBroken("write") ? broken("Writing") : writeAll(label, edits)),
-    restore: async (receipt) => (isBroken("restore") ? broken("Restore") : writeAll(receipt.label, receipt.prior)),
+    build: async (label, plan) => (isBroken("build") ? broken("Building") : buildAll(label, plan)),
+    restore: async ({ label, prior, opposite }) => {
+      if (isBroken("restore")) return broken("Restore");
+      return opposite === undefined ? writeAll(label, prior) : buildAll(label, opposite);
+    },
     readKept: async (key) => (isBroken("readKept") ? broken("Reading") : succeed(kept.get(key) ?? null)),
     writeKept: async (key, text) => {
       if (isBroken("writeKept")) return broken("Keeping");

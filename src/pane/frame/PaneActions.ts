@@ -1,3 +1,4 @@
+import type { BuildPlan } from "../../sheet/buildPlan";
 import type { CellArea } from "../../sheet/cellArea";
 import type { CellEdit } from "../../sheet/cellEdit";
 import type { CellPosition } from "../../sheet/cellPosition";
@@ -18,6 +19,8 @@ export interface PaneActions {
   readonly callFunction: PaneHost["callFunction"];
   /** Writes as one step and offers to put it back. */
   readonly write: (label: string, edits: readonly CellEdit[]) => Promise<boolean>;
+  /** Adds sheets or columns as one step and offers to take them away again. */
+  readonly build: (label: string, plan: BuildPlan) => Promise<boolean>;
   /** Puts the last step back, or does it again. */
   readonly putBack: () => Promise<boolean>;
   readonly dismissRestore: () => void;

@@ -1,5 +1,6 @@
 import { useMemo } from "react";
 import type { Dispatch, MutableRefObject } from "react";
+import type { Outcome } from "../../domain/outcome";
 import { sayProblem } from "../../domain/wording";
 import type { Problem } from "../../domain/problem";
 import type { WriteReceipt } from "../../sheet/cellEdit";
@@ -25,8 +26,17 @@ export function usePaneActions(
       follower.current?.readAgain();
       return false;
     };
-    const lookAgain = (receipt: WriteReceipt): void =>
-      follower.current?.readSheetsAgain([...new Set(receipt.prior.map(({ at }) => at.sheetId))]);
+    const lookAgain = ({ prior, opposite }: WriteReceipt): void => {
+      // Sheets that came or went change the workbook as a whole.
+      if (opposite !== undefined) follower.current?.readAgain();
+      else follower.current?.readSheetsAgain([...new Set(prior.map(({ at }) => at.sheetId))]);
+    };
+    const written = (done: Outcome<WriteReceipt>): boolean => {
+      if (!done.ok) return refuse(done.problem);
+      dispatch({ type: "step written", receipt: done.value });
+      lookAgain(done.value);
+      return true;
+    };
     return {
       chooseView: (viewId) => dispatch({ type: "view chosen", viewId }),
       chooseDay: (asOf) => dispatch({ type: "day chosen", asOf }),
@@ -46,13 +56,8 @@ export function usePaneActions(
         return area.ok ? area.value : null;
       },
       callFunction,
-      write: async (label, edits) => {
-        const written = await port.write(label, edits);
-        if (!written.ok) return refuse(written.problem);
-        dispatch({ type: "step written", receipt: written.value });
-        lookAgain(written.value);
-        return true;
-      },
+      write: async (label, edits) => written(await port.write(label, edits)),
+      build: async (label, plan) => written(await port.build(label, plan)),
       putBack: async () => {
         const step = latest.current.lastStep;
         if (step === null) return false;
