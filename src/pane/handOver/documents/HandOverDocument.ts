@@ -5,7 +5,7 @@ import type { DocumentTable } from "../paper/DocumentTable";
 import type { Paper } from "../paper/Paper";
 
 /** What a document is saved as beside paper and values. */
-export type OwnFile =
+type OwnFile =
   | { readonly kind: "calendar"; readonly events: readonly CalendarEvent[] }
   | { readonly kind: "letters"; readonly letters: readonly LenderLetter[] }
   /** A page of HTML of its own, and the same without its script to be looked at. */

@@ -2,6 +2,7 @@ import { isoFromSerial } from "../../../domain/dates/isoFromSerial";
 import { isProblem } from "../../../domain/isProblem";
 import type { Problem } from "../../../domain/problem";
 import { cautionForCarrying } from "../../../domain/carry/cautionForCarrying";
+import type { BagPiece } from "../../../domain/carry/bags/bagPiece";
 import { packedBagsOf } from "../../../domain/carry/bags/packedBagsOf";
 import { pieceGrams } from "../../../domain/carry/pieceGrams";
 import { sayCarryingCaution } from "../../../domain/carry/sayCarryingCaution";
@@ -30,6 +31,12 @@ interface PackedRow {
   readonly grams: number | Problem;
 }
 
+/** What is held of a row, as it is packed. */
+interface WeighedPiece {
+  readonly piece: HeldPiece;
+  readonly carried: BagPiece;
+}
+
 /** A bag by its name in the sheet, or by its number where the pane has packed. "" for what is in none. */
 interface Bag {
   readonly name: string;
@@ -42,9 +49,9 @@ interface Bag {
  */
 export function packingLists(source: HandOverSource): HandOverDocument {
   const { held, untold } = heldPieces(source.pieces, source.asOf, false);
-  const gramsOf = gramsOfPieces(source, held);
+  const weighed = weighedPieces(source, held);
   const isBagged = held.some(({ table, row }) => cellText(table, row.row, "bag") !== "");
-  const packed = isBagged ? { bags: bagsOfSheet(held, gramsOf), problems: [] } : packedHere(source, held);
+  const packed = isBagged ? { bags: bagsOfSheet(weighed), problems: [] } : packedHere(weighed, source.bagLimitGrams);
   const pages = packed.bags.map((bag) => bagPage(bag, isBagged, source));
   const rows = packed.bags.flatMap(({ name, rows: of }) => of.map((row): DocumentCell[] => [name, ...bagRow(row)]));
   const isWeightUnknown = packed.bags.some((bag) => bag.rows.some(({ grams }) => isProblem(grams)));
@@ -64,56 +71,45 @@ export function packingLists(source: HandOverSource): HandOverDocument {
   };
 }
 
-function gramsOfPieces(source: HandOverSource, held: readonly HeldPiece[]): ReadonlyMap<HeldPiece, number | Problem> {
-  const grams = new Map<HeldPiece, number | Problem>();
-  for (const { table } of source.pieces) {
+/** What is held, with what it weighs, table by table and row by row. */
+function weighedPieces({ pieces }: HandOverSource, held: readonly HeldPiece[]): readonly WeighedPiece[] {
+  return pieces.flatMap(({ table }) => {
     const read = readBagPieces(table, GRAMS_PER_KG);
     const indexOf = new Map(table.dataRows.map((row, index) => [row, index]));
-    for (const piece of held.filter((each) => each.table === table)) {
-      const carried = read[indexOf.get(piece.row.row) ?? -1];
-      if (carried !== undefined) grams.set(piece, pieceGrams(carried));
-    }
-  }
-  return grams;
+    return held.flatMap((piece) => {
+      const carried = piece.table === table ? read[indexOf.get(piece.row.row) ?? -1] : undefined;
+      return carried === undefined ? [] : [{ piece, carried: { ...carried, quantity: piece.quantity } }];
+    });
+  });
 }
 
-function bagsOfSheet(held: readonly HeldPiece[], gramsOf: ReadonlyMap<HeldPiece, number | Problem>): readonly Bag[] {
+function bagsOfSheet(weighed: readonly WeighedPiece[]): readonly Bag[] {
   const bags = new Map<string, Bag>();
-  for (const piece of held) {
+  for (const { piece, carried } of weighed) {
     const name = cellText(piece.table, piece.row.row, "bag");
     const key = nameKey(name) || name;
     let bag = bags.get(key);
     if (bag === undefined) bags.set(key, (bag = { name, rows: [] }));
-    bag.rows.push({ piece, quantity: piece.quantity, grams: gramsOf.get(piece) ?? 0 });
+    bag.rows.push({ piece, quantity: piece.quantity, grams: pieceGrams(carried) });
   }
   return [...bags.values()];
 }
 
 /** Packs what is held; each single piece comes back in the order of the rows. */
 function packedHere(
-  source: HandOverSource,
-  held: readonly HeldPiece[],
+  weighed: readonly WeighedPiece[],
+  limitGrams: number,
 ): { readonly bags: readonly Bag[]; readonly problems: readonly string[] } {
-  const rows = source.pieces.flatMap(({ table }) => {
-    const read = readBagPieces(table, GRAMS_PER_KG);
-    const indexOf = new Map(table.dataRows.map((row, index) => [row, index]));
-    return held
-      .filter((piece) => piece.table === table)
-      .flatMap((piece) => {
-        const carried = read[indexOf.get(piece.row.row) ?? -1];
-        return carried === undefined ? [] : [{ piece, carried: { ...carried, quantity: piece.quantity } }];
-      });
-  });
   const packed = packedBagsOf(
-    rows.map(({ carried }) => carried),
-    source.bagLimitGrams,
+    weighed.map(({ carried }) => carried),
+    limitGrams,
     GRAMS_PER_KG,
   );
   if (!packed.ok) return { bags: [], problems: [sayProblem(packed.problem)] };
   const bags = new Map<string, Bag>();
   const problems: string[] = [];
   let at = 0;
-  for (const { piece } of rows) {
+  for (const { piece } of weighed) {
     for (let single = 0; single < piece.quantity; single++) {
       const one = packed.value.pieces[at++];
       if (one === undefined) continue;

@@ -57,7 +57,10 @@ export function returnSlips(source: HandOverSource): HandOverDocument {
             ? []
             : [`${name} is not in the table of lenders, so its slip has no address.`],
       ),
-      ...lenders.flatMap(({ pieces }) => pieces.flatMap((piece) => talentNamed(piece, held))),
+      ...talentNamed(
+        lenders.flatMap(({ pieces }) => pieces),
+        held,
+      ),
       ...untold,
     ],
   };

@@ -10,5 +10,7 @@ const ENTITIES: Readonly<Partial<Record<string, string>>> = {
 
 /** Any text so that it stands as itself in an element and in a quoted attribute of HTML. */
 export function escapeHtml(text: string): string {
-  return wellFormed(text).replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? "");
+  const plain = wellFormed(text);
+  if (!/[&<>"']/.test(plain)) return plain;
+  return plain.replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? "");
 }

@@ -8,6 +8,8 @@ import { pictureSource } from "./pictureSource";
 /** Nothing runs and nothing is fetched, whatever a cell may hold: only the page's own style and pictures count. */
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
 
+const figures = new Intl.NumberFormat("en-GB", { maximumFractionDigits: 4 });
+
 /** Dates, times and numbers of slips, which are not to be parted at their dashes. */
 const SHORT = /^\S{1,12}$/;
 
@@ -63,5 +65,5 @@ function tableHtml(caption: string, { headings, rows }: DocumentTable): string {
 
 function sayCell(cell: DocumentCell): string {
   if (cell === null) return "";
-  return typeof cell === "number" ? cell.toLocaleString("en-GB", { maximumFractionDigits: 4 }) : cell;
+  return typeof cell === "number" ? figures.format(cell) : cell;
 }
