@@ -1,4 +1,3 @@
-import { build } from "esbuild";
 import {
   copyFileSync,
   cpSync,
@@ -11,11 +10,10 @@ import {
   writeFileSync,
 } from "node:fs";
 import { createHash } from "node:crypto";
-import { createRequire } from "node:module";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
 
-const require = createRequire(import.meta.url);
 const top = fileURLToPath(new URL("../..", import.meta.url));
 
 /** Where the built bench stands. */
@@ -26,31 +24,12 @@ export const benchFolder = join(top, "dist", "bench");
  * with more around it, as the tests need it.
  */
 export async function buildBench({ entry = "src/bench/main.ts", folder = benchFolder } = {}) {
-  const stamp = sourceStamp();
+  const stamp = sourceStamp(entry);
   const stampFile = join(folder, "stamp.txt");
   if (existsSync(stampFile) && readFileSync(stampFile, "utf8") === stamp) return false;
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder, { recursive: true });
-  const bindings = await readBindings();
-  await build({
-    absWorkingDir: top,
-    entryPoints: { bench: entry },
-    outdir: folder,
-    bundle: true,
-    splitting: true,
-    chunkNames: "chunks/[name]-[hash]",
-    assetNames: "assets/[name]-[hash]",
-    format: "esm",
-    target: "es2022",
-    jsx: "automatic",
-    minify: true,
-    legalComments: "none",
-    logLevel: "warning",
-    define: { "process.env.NODE_ENV": '"production"' },
-    loader: { ".woff": "file", ".woff2": "file", ".svg": "file", ".png": "file" },
-    plugins: [bindingsPlugin(bindings)],
-  });
-  writeFileSync(join(folder, "functions.json"), JSON.stringify({ functions: bindings.metadata }, null, 2));
+  await bundle({ entry, folder });
   copyFileSync(join(top, "src/bench/page/bench.html"), join(folder, "index.html"));
   cpSync(join(top, "sample-workbooks"), join(folder, "sample-workbooks"), {
     recursive: true,
@@ -61,13 +40,13 @@ export async function buildBench({ entry = "src/bench/main.ts", folder = benchFo
 }
 
 /** Changes whenever a file that the bench is built from changes. */
-function sourceStamp() {
+function sourceStamp(entry) {
   const hash = createHash("sha256");
   const add = (path) => {
     const { mtimeMs, size } = statSync(path);
     hash.update(`${path} ${mtimeMs} ${size}\n`);
   };
-  for (const name of ["src", "shared", "sample-workbooks"]) {
+  for (const name of new Set([entry.split("/")[0], "src", "shared", "sample-workbooks"])) {
     const entries = readdirSync(join(top, name), { recursive: true, withFileTypes: true });
     for (const entry of entries) if (entry.isFile()) add(join(entry.parentPath ?? entry.path, entry.name));
   }
@@ -75,37 +54,21 @@ function sourceStamp() {
   return hash.digest("hex");
 }
 
-/** The bindings with the metadata that the vendor's generator reads from their comments. */
-async function readBindings() {
-  const { bindingFiles } = await import("./bindingFiles.mjs");
-  const { completeMetadata } = await import("./completeMetadata.mjs");
-  const { generateCustomFunctionsMetadata } = require("custom-functions-metadata");
-  const generated = await generateCustomFunctionsMetadata(bindingFiles(), true);
-  if (generated.errors.length > 0) throw new Error(generated.errors.join("\n"));
-  const metadata = completeMetadata(JSON.parse(generated.metadataJson)).functions;
-  return { metadata, associate: generated.associate };
-}
-
-/** Serves the module "tackstitch:bindings": every binding by its id, and the metadata. */
-function bindingsPlugin({ metadata, associate }) {
-  const lines = associate.map(
-    ({ id, functionName, sourceFileName }) =>
-      `export { ${functionName} as ${JSON.stringify(id)} } from ${JSON.stringify(sourceFileName)};`,
-  );
-  const entry = [
-    `import * as functionOf from "tackstitch:bindings-by-id";`,
-    `export { functionOf };`,
-    `export const metadata = ${JSON.stringify(metadata)};`,
-  ].join("\n");
-  const contents = { "tackstitch:bindings": entry, "tackstitch:bindings-by-id": lines.join("\n") };
-  return {
-    name: "bindings",
-    setup(setup) {
-      setup.onResolve({ filter: /^tackstitch:bindings/ }, ({ path }) => ({ path, namespace: "bindings" }));
-      setup.onLoad({ filter: /.*/, namespace: "bindings" }, ({ path }) => ({
-        contents: contents[path],
-        resolveDir: join(top, "src", "bench"),
-      }));
-    },
-  };
+/** Writes the page's scripts and styles, or throws with all that is wrong. */
+async function bundle({ entry, folder }) {
+  // Only now: on a page that is up to date nothing of this is needed, and it takes a while to load.
+  const [{ default: webpack }, { benchConfig }, { bindingsModule }] = await Promise.all([
+    import("webpack"),
+    import("./webpack.bench.mjs"),
+    import("./bindingsModule.mjs"),
+  ]);
+  const compiler = webpack(benchConfig({ entry, folder, bindings: await bindingsModule() }));
+  try {
+    const stats = await promisify(compiler.run).call(compiler);
+    if (stats.hasErrors() || stats.hasWarnings()) {
+      throw new Error(stats.toString({ all: false, errors: true, warnings: true }));
+    }
+  } finally {
+    await promisify(compiler.close).call(compiler);
+  }
 }

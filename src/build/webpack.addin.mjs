@@ -7,6 +7,7 @@ import webpack from "webpack";
 import { bindingFiles } from "./bindingFiles.mjs";
 import { completeMetadata } from "./completeMetadata.mjs";
 import { drawIcon, ICON_SIZES } from "./icons/drawIcon.mjs";
+import { typeScriptRule } from "./typeScriptRule.mjs";
 
 const require = createRequire(import.meta.url);
 const top = fileURLToPath(new URL("../..", import.meta.url));
@@ -54,7 +55,7 @@ const plainFiles = {
   },
 };
 
-/** What both bundles share. Types are checked apart (npm run types), so that a build need not wait for it. */
+/** What both bundles share. */
 function shared(mode) {
   return {
     mode,
@@ -65,18 +66,7 @@ function shared(mode) {
       // The tables of shared/ are imported by name, so that only what is used is bundled.
       parser: { json: { namedExports: true } },
       rules: [
-        {
-          test: /\.tsx?$/,
-          exclude: /node_modules/,
-          loader: require.resolve("ts-loader"),
-          options: {
-            configFile: fromTop("tsconfig.json"),
-            transpileOnly: true,
-            // Else every file of the project joins the bundle's program.
-            onlyCompileBundledFiles: true,
-            compilerOptions: { noEmit: false },
-          },
-        },
+        typeScriptRule,
         { test: /\.css$/, use: [require.resolve("style-loader"), require.resolve("css-loader")] },
       ],
     },
