@@ -1,13 +1,10 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { strFromU8, unzipSync } from "fflate";
+import { examplesWorkbook } from "./sample/examplesWorkbook.mjs";
 import { markDynamicArrays } from "./sample/markDynamicArrays.mjs";
 import { DUE_FORMULA, readScenario, sampleWorkbook } from "./sample/writeWorkbook.mjs";
 
-/** Writes sample-workbooks/two-day-shoot.xlsx from its scenario; with --check only says whether the file is the one it would write. */
-const target = new URL("../../sample-workbooks/two-day-shoot.xlsx", import.meta.url);
-const { workbook, spills } = sampleWorkbook(readScenario());
-const plain = new Uint8Array(await workbook.xlsx.writeBuffer());
-const bytes = markDynamicArrays(plain, spills, { table: "Loans", column: "Return due", formula: DUE_FORMULA });
+// Writes the sample workbooks from their scenarios; with --check only says whether the files are those it would write.
 
 /** Parts compared by their text: how bytes are packed may differ between machines, what they say may not. */
 function parts(zip) {
@@ -18,9 +15,16 @@ function parts(zip) {
   );
 }
 
-if (process.argv.includes("--check")) {
-  if (parts(new Uint8Array(readFileSync(target))) !== parts(bytes)) {
-    console.error("sample-workbooks/two-day-shoot.xlsx is stale: run npm run samples");
-    process.exit(1);
+async function write(name, { workbook, spills }, columnFormula) {
+  const target = new URL(`../../sample-workbooks/${name}`, import.meta.url);
+  const bytes = markDynamicArrays(new Uint8Array(await workbook.xlsx.writeBuffer()), spills, columnFormula);
+  if (!process.argv.includes("--check")) writeFileSync(target, bytes);
+  else if (parts(new Uint8Array(readFileSync(target))) !== parts(bytes)) {
+    console.error(`sample-workbooks/${name} is stale: run npm run samples`);
+    process.exitCode = 1;
   }
-} else writeFileSync(target, bytes);
+}
+
+const due = { table: "Loans", column: "Return due", formula: DUE_FORMULA };
+await write("two-day-shoot.xlsx", sampleWorkbook(readScenario()), due);
+await write("functions-by-example.xlsx", examplesWorkbook());

@@ -14,7 +14,9 @@ import sortWords from "@univerjs/preset-sheets-sort/locales/en-US";
 import { UniverSheetsTablePreset } from "@univerjs/preset-sheets-table";
 import tableWords from "@univerjs/preset-sheets-table/locales/en-US";
 import { defaultTheme } from "@univerjs/themes";
+import { mendArrayConstants } from "./mendArrayConstants";
 import { mendLexer } from "./mendLexer";
+import { mendTextLiterals } from "./mendTextLiterals";
 import { ownWords } from "./ownWords";
 
 export type EngineFunction = readonly [typeof BaseFunction, string];
@@ -34,6 +36,8 @@ export interface Grid {
 /** The grid with its engine, without a workbook. */
 export function createGrid({ container, functions, descriptions, dark }: GridParts): Grid {
   mendLexer();
+  mendTextLiterals();
+  mendArrayConstants();
   const univer = new Univer({
     theme: defaultTheme,
     darkMode: dark,

@@ -20,19 +20,8 @@ function edit(files, part, what, change) {
   files[part] = strToU8(after);
 }
 
-/**
- * Marks spilling formulas as dynamic arrays in a written workbook and gives a table column its own
- * formula for new rows: the writing library has neither, and without them Excel shows the formula with @.
- */
-export function markDynamicArrays(bytes, spills, columnFormula) {
-  const files = unzipSync(bytes);
-  for (const { sheet, address } of spills)
-    edit(files, sheetPart(files, sheet), address, (xml) =>
-      xml.replace(
-        new RegExp(`<c r="${address}"([^>]*)><f>`),
-        `<c r="${address}"$1 cm="1"><f t="array" ref="${address}">`,
-      ),
-    );
+/** Gives a table column its own formula, which new rows then take. */
+function giveColumnFormula(files, columnFormula) {
   const table = Object.keys(files).find(
     (part) => part.startsWith("xl/tables/") && strFromU8(files[part]).includes(`name="${columnFormula.table}"`),
   );
@@ -42,6 +31,22 @@ export function markDynamicArrays(bytes, spills, columnFormula) {
       `$1><calculatedColumnFormula>${columnFormula.formula}</calculatedColumnFormula></tableColumn>`,
     ),
   );
+}
+
+/**
+ * Marks spilling formulas as dynamic arrays in a written workbook and gives a table column its own
+ * formula for new rows: the writing library has neither, and without them Excel shows the formula with @.
+ */
+export function markDynamicArrays(bytes, spills, columnFormula = null) {
+  const files = unzipSync(bytes);
+  for (const { sheet, address } of spills)
+    edit(files, sheetPart(files, sheet), address, (xml) =>
+      xml.replace(
+        new RegExp(`<c r="${address}"([^>]*)><f>`),
+        `<c r="${address}"$1 cm="1"><f t="array" ref="${address}">`,
+      ),
+    );
+  if (columnFormula !== null) giveColumnFormula(files, columnFormula);
   files["xl/metadata.xml"] = strToU8(METADATA);
   edit(files, "[Content_Types].xml", "metadata", (xml) =>
     xml.replace(

@@ -1,25 +1,13 @@
 import { readFileSync } from "node:fs";
 import { Workbook } from "@cj-tech-master/excelts";
+import { columnLetter, DATE, heading, put, title, widths } from "./cells.mjs";
 
 const here = new URL("./", import.meta.url);
-const INK = "FF23303B";
 const PAPER = "FFF3EFE6";
-const DATE = "ddd d mmm yyyy";
 
 /** The return date of each piece, as the file stores an add-in's call. */
 export const DUE_FORMULA =
   "_xldudf_TACK_DUE(Loans[[#This Row],[Date out]],Loans[[#This Row],[Terms]],LastShootDay,ClosedDays[Closed])";
-
-/** Serial day of an ISO date: whole days since 1899-12-30, as every spreadsheet counts after February 1900. */
-function serial(iso) {
-  return Date.UTC(...iso.split("-").map((part, i) => Number(part) - (i === 1 ? 1 : 0))) / 86400000 + 25569;
-}
-
-/** Fraction of a day of a time typed as hh:mm. */
-function fraction(time) {
-  const [hours, minutes] = time.split(":").map(Number);
-  return (hours * 60 + minutes) / 1440;
-}
 
 export function readScenario() {
   const scenario = JSON.parse(readFileSync(new URL("two-day-shoot.json", here), "utf8"));
@@ -28,35 +16,6 @@ export function readScenario() {
     .filter((line) => line !== "")
     .map((line) => line.split("\t"));
   return { ...scenario, headings, pieces };
-}
-
-/**
- * One typed cell as the workbook holds it: 'text stays text, =formula is one, an ISO date is a date,
- * digits are a number, anything else is the text.
- */
-function put(cell, typed) {
-  if (typed === "" || typed === null) return;
-  if (typeof typed === "number") cell.value = typed;
-  else if (typed.startsWith("'")) cell.value = typed.slice(1);
-  else if (typed.startsWith("=")) cell.value = { formula: typed.slice(1) };
-  else if (/^\d{4}-\d\d-\d\d$/.test(typed)) {
-    cell.value = serial(typed);
-    cell.numFmt = DATE;
-  } else if (/^\d\d:\d\d$/.test(typed)) {
-    cell.value = fraction(typed);
-    cell.numFmt = "hh:mm";
-  } else cell.value = /^\d+(\.\d+)?$/.test(typed) ? Number(typed) : typed;
-}
-
-function heading(cell) {
-  cell.font = { bold: true, color: { argb: "FFFFFFFF" } };
-  cell.fill = { type: "pattern", pattern: "solid", fgColor: { argb: INK } };
-}
-
-function columnLetter(column) {
-  return column > 26
-    ? columnLetter(Math.floor((column - 1) / 26)) + columnLetter(((column - 1) % 26) + 1)
-    : String.fromCharCode(64 + column);
 }
 
 /** Writes rows under a heading row and makes them a table of the workbook. */
@@ -82,19 +41,6 @@ function addTable(sheet, name, top, left, headings, rows) {
       cell.value = null;
       put(cell, row[i] ?? "");
     });
-  });
-}
-
-function title(sheet, text, note) {
-  sheet.getCell(1, 1).value = text;
-  sheet.getCell(1, 1).font = { bold: true, size: 14, color: { argb: INK } };
-  sheet.getCell(2, 1).value = note;
-  sheet.getCell(2, 1).font = { italic: true, color: { argb: "FF5B6770" } };
-}
-
-function widths(sheet, list) {
-  list.forEach((width, i) => {
-    sheet.getColumn(i + 1).width = width;
   });
 }
 
