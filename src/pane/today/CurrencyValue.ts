@@ -4,7 +4,7 @@ import type { UntoldLine } from "./untoldLine";
 export interface CurrencyValue {
   /** "" where the sheet names none. */
   readonly currency: string;
-  /** As VALUEOUT with countBackDay gives it over the rows of this currency that can be read. */
+  /** As VALUEBYDAY and VALUEOUT with countBackDay give it over the rows of this currency that can be read. */
   readonly valueOut: number;
   readonly piecesHeld: number;
   readonly piecesUnvalued: number;

@@ -1,9 +1,15 @@
 import { useMemo, useState } from "react";
 import { NoTables } from "../frame/NoTables";
 import { usePane } from "../frame/usePane";
+import { CarryingSection } from "./CarryingSection";
+import { carryingToday } from "./carryingToday";
+import { ChaseSection } from "./ChaseSection";
+import { CollectSection } from "./CollectSection";
 import { callsKey } from "./callsKey";
 import { coverKey } from "./coverKey";
 import { DayChooser } from "./DayChooser";
+import { FittingsSection } from "./FittingsSection";
+import { fittingsToday } from "./fittingsToday";
 import { LoansSections } from "./LoansSections";
 import { loansToday } from "./loansToday";
 import { LooksSection } from "./LooksSection";
@@ -11,13 +17,22 @@ import { looksToday } from "./looksToday";
 import { parseCalls } from "./parseCalls";
 import { parseCover } from "./parseCover";
 import { pieceTables } from "./pieceTables";
+import { PrepareSection } from "./PrepareSection";
+import { preparesToday } from "./preparesToday";
+import { RefundsSection } from "./RefundsSection";
+import { refundsToday } from "./refundsToday";
+import { requestsToday } from "./requestsToday";
 import { SendSection } from "./SendSection";
 import { sendsToday } from "./sendsToday";
+import { UnprovedSection } from "./UnprovedSection";
 import { useTodayStyles } from "./useTodayStyles";
 import { ValueSection } from "./ValueSection";
 import { valueToday } from "./valueToday";
 
-/** The day at a glance: what is late, due, to be sent, what is out against the cover, and which look is next. */
+/**
+ * The day at a glance, the most urgent first: what goes back, whom to chase, what to send, to fetch and to refund, what is to be
+ * undone before a return, what there is to carry, what is out against the cover, and which look is next.
+ */
 export function TodayView() {
   const styles = useTodayStyles();
   const { read, asOf, kept } = usePane().state;
@@ -30,6 +45,11 @@ export function TodayView() {
   const loans = useMemo(() => loansToday(pieces, asOf), [pieces, asOf]);
   const values = useMemo(() => valueToday(pieces, asOf), [pieces, asOf]);
   const sends = useMemo(() => (read === null ? null : sendsToday(pieces, read, asOf)), [pieces, read, asOf]);
+  const requests = useMemo(() => (read === null ? null : requestsToday(read, asOf)), [read, asOf]);
+  const refunds = useMemo(() => refundsToday(read?.tables ?? [], asOf), [read, asOf]);
+  const prepares = useMemo(() => preparesToday(pieces, sends, asOf), [pieces, sends, asOf]);
+  const fittings = useMemo(() => fittingsToday(pieces, asOf), [pieces, asOf]);
+  const carrying = useMemo(() => carryingToday(pieces, asOf), [pieces, asOf]);
   const looks = useMemo(
     () => (read === null ? null : looksToday(read, asOf, wantedDay, typedCalls)),
     [read, asOf, wantedDay, typedCalls],
@@ -46,14 +66,21 @@ export function TodayView() {
           Lender, Value, Out, Due, Back makes one.
         </p>
       ) : (
-        <>
-          <LoansSections loans={loans} />
-          {sends !== null && <SendSection sends={sends} asOf={asOf} />}
-          {values.map((value) => (
-            <ValueSection key={value.currency} value={value} limits={limits} asOf={asOf} />
-          ))}
-          {values.length === 0 && <p className={styles.note}>Nothing is out, so no value is at risk.</p>}
-        </>
+        <LoansSections loans={loans} />
+      )}
+      {requests !== null && <ChaseSection requests={requests} asOf={asOf} />}
+      {pieces.length > 0 && sends !== null && <SendSection sends={sends} asOf={asOf} />}
+      {requests !== null && requests.collect !== null && <CollectSection collect={requests.collect} asOf={asOf} />}
+      {refunds !== null && <RefundsSection refunds={refunds} />}
+      {prepares !== null && <PrepareSection prepares={prepares} />}
+      {fittings !== null && <FittingsSection fittings={fittings} />}
+      <UnprovedSection pieces={pieces} />
+      {carrying !== null && <CarryingSection groups={carrying} asOf={asOf} />}
+      {values.map((value) => (
+        <ValueSection key={value.currency} value={value} limits={limits} asOf={asOf} />
+      ))}
+      {pieces.length > 0 && values.length === 0 && (
+        <p className={styles.note}>Nothing is out, so no value is at risk.</p>
       )}
       {looks !== null && <LooksSection looks={looks} typedCalls={typedCalls} asOf={asOf} onDay={setWantedDay} />}
     </>

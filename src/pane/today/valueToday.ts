@@ -2,8 +2,7 @@ import { isProblem } from "../../domain/isProblem";
 import type { PieceRow } from "../../domain/loans/pieceRow";
 import type { Problem } from "../../domain/problem";
 import { quantityHeld } from "../../domain/loans/quantityHeld";
-import { valueHeld } from "../../domain/value/valueHeld";
-import { valueOut } from "../../domain/value/valueOut";
+import { valueByDay } from "../../domain/value/valueByDay";
 import type { PieceTable } from "./PieceTable";
 import { pieceRowsFrom } from "./pieceRowsFrom";
 import { pictureDays } from "./pictureDays";
@@ -13,13 +12,17 @@ import type { CurrencyValue } from "./CurrencyValue";
 
 const DECIDING = ["out", "back", "settled", "quantity", "quantityBack", "currency", "value", "totalValue"] as const;
 
+/** A row of VALUEBYDAY. */
+type DayFigures = readonly [day: number, pieces: number, value: number, unvalued: number];
+const NOTHING: DayFigures = [0, 0, 0, 0];
+
 interface OneCurrency {
   readonly readable: PieceRow[];
   readonly unread: { readonly row: PieceRow; readonly line: UntoldLine }[];
 }
 
 /**
- * The value held on a day and on the days about it, one entry a currency, since currencies are never added.
+ * The value held on a day and on the days about it as VALUEBYDAY gives it, one entry a currency, since currencies are never added.
  *
  * Pieces are counted on the day they come back, too, as cover has to hold until they are handed over. A row that
  * cannot be read is left out of every day and listed, where a cell would show #VALUE! for the whole.
@@ -59,25 +62,22 @@ function currencyToday(
   asOf: number,
   days: readonly number[],
 ): CurrencyValue {
-  const pieces = pieceRowsFrom(readable);
-  const valueOn = (day: number): number => {
-    const outcome = valueOut(pieces, day, true);
-    return outcome.ok ? outcome.value : 0;
-  };
-  let piecesHeld = 0;
-  let piecesUnvalued = 0;
-  for (const row of readable) {
-    const quantity = quantityHeld(row, asOf, true) as number;
-    piecesHeld += quantity;
-    if (quantity > 0 && valueHeld(row, quantity) === null) piecesUnvalued += quantity;
-  }
+  // One currency and whole cells only, so there is one row a day and every figure in it is a number.
+  const table = valueByDay(pieceRowsFrom(readable), days[0]!, days.at(-1)!, true);
+  const byDay = (table.ok ? table.value.rows : []).map(([day, pieces, value, unvalued]): DayFigures => [
+    Number(day),
+    Number(pieces),
+    Number(value),
+    Number(unvalued),
+  ]);
+  const [, piecesHeld, valueOut, piecesUnvalued] = byDay[asOf - days[0]!] ?? NOTHING;
   return {
     currency,
-    valueOut: valueOn(asOf),
+    valueOut,
     piecesHeld,
     piecesUnvalued,
     unread: unread.filter(({ row }) => quantityHeld(row, asOf, true) !== 0).map(({ line }) => line),
-    days: days.map((day) => ({ day, valueOut: valueOn(day) })),
+    days: byDay.map(([day, , value]) => ({ day, valueOut: value })),
   };
 }
 

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { valuebyday } from "../../../src/functions/bindings/valuebyday";
 import { valueout } from "../../../src/functions/bindings/valueout";
 import { pictureDays } from "../../../src/pane/today/pictureDays";
 import { pieceTables } from "../../../src/pane/today/pieceTables";
@@ -65,6 +66,8 @@ test("on each day of the picture the value is what VALUEOUT gives with the back 
         expect(valueOut).toBe(valueout([headings, ...rows], each, null, true));
       }
       expect(value?.valueOut ?? 0).toBe(valueout([headings, ...rows], ASOF, null, true));
+      const [, pieces, , unvalued] = valuebyday([headings, ...rows], ASOF, ASOF, null, true)[1] ?? [];
+      expect([value?.piecesHeld ?? 0, value?.piecesUnvalued ?? 0]).toEqual([pieces, unvalued]);
     }),
   );
 });
