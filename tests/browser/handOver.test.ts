@@ -43,17 +43,21 @@ async function jpegWithPlace(page: Page): Promise<Buffer> {
   return Buffer.concat([bytes.subarray(0, 2), head, payload, bytes.subarray(2)]);
 }
 
+const everyLabel = documentKinds.map(({ label }) => label);
+/** Between them these show every part of the view. */
+const someLabels = ["Request letters", "Set cards", "Packing lists"];
+
 describe.each([
-  ["at 320 px by day", { width: 320 }],
-  ["at 420 px by night", { width: 420, dark: true }],
-  ["in forced colours", { width: 360, forcedColors: true }],
-  ["at a zoom of 200 %", { width: 320, height: 400 }],
-])("%s", (_, options) => {
-  test("every document has no barrier that axe knows of, nothing sticks out, and every target is 24 px", async () => {
+  ["at 320 px by day", everyLabel, { width: 320 }],
+  ["at 420 px by night", someLabels, { width: 420, dark: true }],
+  ["in forced colours", someLabels, { width: 360, forcedColors: true }],
+  ["at a zoom of 200 %", someLabels, { width: 320, height: 400 }],
+])("%s", (_, labels, options) => {
+  test("the view has no barrier that axe knows of, nothing sticks out, and every target is 24 px", async () => {
     const { page, view, barriers, complaints } = await browser.open(jobSheets, DAY, options);
     const handOver = await view("Hand over");
     await handOver.getByText(/^The job:/).click();
-    for (const { label } of documentKinds) {
+    for (const label of labels) {
       await choose(handOver, label);
       await handOver.locator("iframe").waitFor();
       expect([label, await barriers(), await wayOut(page)]).toEqual([label, [], { tooWide: 0, tooSmall: [] }]);
@@ -224,7 +228,44 @@ test("the view is worked by keyboard alone", async () => {
     );
   }
   expect(met.join("\n")).toMatch(
-    /What to hand over\nLender\nPaper\nThe job.*\nPrint…\nSave as values \(CSV\)\nSave as a page\nPreview: Return slips/,
+    /What to hand over\nLender\nPaper\nThe job.*\nPrint…\nSave as values \(CSV\)\nPut on a new sheet\nSave as a page\nPreview: Return slips/,
   );
+  await page.close();
+});
+
+test("rows are put on a sheet of their own with real dates, are counted nowhere, and can be taken away", async () => {
+  const { page, view, complaints } = await browser.open(jobSheets, DAY);
+  const today = await view("Today");
+  const before = await today.innerText();
+  const handOver = await view("Hand over");
+  await choose(handOver, "Pieces out");
+  await handOver.getByRole("button", { name: "Put on a new sheet" }).click();
+  const messages = page.getByRole("region", { name: "Messages" });
+  await messages.getByText("Done: Pieces out 2026-03-05 on a new sheet").waitFor();
+  const sheets = async () => {
+    const workbook = await page.evaluate(() => (globalThis as unknown as PanePage).port.readWorkbook());
+    return workbook.ok ? workbook.value.sheets : [];
+  };
+  const added = (await sheets()).find(({ name }) => name === "Pieces out 2026-03-05");
+  expect(added?.values[1]).toEqual([
+    "Ado & Fils",
+    "1",
+    "wool coat",
+    "AF-1",
+    1,
+    1250,
+    "GBP",
+    DAY - 9,
+    DAY + 1,
+    DAY,
+    "due soon",
+  ]);
+  await view("Today");
+  await page.waitForTimeout(500);
+  expect(await today.innerText()).toBe(before);
+  await page.getByRole("button", { name: "Restore what was there" }).click();
+  await messages.getByText(/^Put back as it was/).waitFor();
+  expect((await sheets()).map(({ name }) => name)).not.toContain("Pieces out 2026-03-05");
+  expect(complaints).toEqual([]);
   await page.close();
 });

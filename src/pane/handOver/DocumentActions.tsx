@@ -11,6 +11,7 @@ import { draftsFile } from "./files/draftsFile";
 import type { HandOverFile } from "./files/HandOverFile";
 import { safeFileName } from "./files/safeFileName";
 import { saveFile } from "./files/saveFile";
+import { NewSheetAction } from "./NewSheetAction";
 import type { CalendarKept } from "./parseCalendar";
 import { printPaper } from "./printPaper";
 import { useHandOverStyles } from "./useHandOverStyles";
@@ -80,6 +81,7 @@ export function DocumentActions({ document: of, html, calendar }: DocumentAction
           action("Save as values (CSV)", () =>
             save({ name: safeFileName(title, "csv"), type: "text/csv;charset=utf-8", content: csvText(table) }),
           )}
+        {table !== null && <NewSheetAction title={title} table={table} />}
         {ownFile?.kind !== "page" &&
           action("Save as a page", () =>
             save({ name: safeFileName(title, "html"), type: "text/html;charset=utf-8", content: html }),

@@ -1,5 +1,6 @@
 import { DocumentArrowRightRegular } from "@fluentui/react-icons";
 import { callsKey } from "../today/callsKey";
+import { columnsKey } from "../columns/columnsKey";
 import type { PaneView } from "../frame/PaneView";
 import { calendarKey } from "./calendarKey";
 import { HandOverView } from "./HandOverView";
@@ -11,5 +12,5 @@ export const handOverPaneView: PaneView = {
   label: "Hand over",
   Icon: DocumentArrowRightRegular,
   View: HandOverView,
-  keptKeys: [jobKey, calendarKey, callsKey],
+  keptKeys: [jobKey, calendarKey, callsKey, columnsKey],
 };

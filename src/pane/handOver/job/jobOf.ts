@@ -8,7 +8,10 @@ import { jobFields } from "./jobFields";
 export function jobOf(workbook: WorkbookSnapshot, typed: Partial<JobFacts>): JobFacts {
   const notes = new Map<string, string>();
   for (const sheet of workbook.sheets) {
-    for (const { label, value } of sheetNotes(sheet)) {
+    // The headings of a table stand beside each other as a word and its value do.
+    const headingRows = new Set(sheet.tables.map(({ row }) => row));
+    for (const { label, value, at } of sheetNotes(sheet)) {
+      if (headingRows.has(at.row)) continue;
       const key = nameKey(label);
       if (typeof value === "string" && value.trim() !== "" && !notes.has(key)) notes.set(key, value.trim());
     }
