@@ -14,6 +14,7 @@ import { sayTableRows } from "../sayTableRows";
 import { checkReducer, initialCheckState } from "./checkReducer";
 import { FilterBar } from "./FilterBar";
 import { FindingCard } from "./FindingCard";
+import { FindingsSheetAction } from "./FindingsSheetAction";
 import { FixPreview } from "./FixPreview";
 import { fixesTogether } from "./fixesTogether";
 import { groupFindings } from "./groupFindings";
@@ -188,6 +189,7 @@ export function CheckView() {
           </section>
         );
       })}
+      <FindingsSheetAction groups={groups} />
       <IgnoredList
         ignored={split.ignored}
         unreadable={split.unreadable}
