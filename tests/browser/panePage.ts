@@ -28,6 +28,7 @@ Object.assign(globalThis, {
     const port = fakePort(sheets);
     Object.assign(globalThis, { port });
     const element = document.getElementById("pane");
-    if (element !== null) mountPane(element, { port, today: () => today, ...(!isBare && { callFunction }) });
+    if (element !== null)
+      mountPane(element, { port, today: () => today, now: () => 10.5 / 24, ...(!isBare && { callFunction }) });
   },
 });

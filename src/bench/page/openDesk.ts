@@ -1,4 +1,5 @@
 import { sayProblem } from "../../domain/wording";
+import { fractionOfDay } from "../../pane/fractionOfDay";
 import { mountPane } from "../../pane/mountPane";
 import type { PaneHost } from "../../pane/PaneHost";
 import type { SheetPort } from "../../sheet/SheetPort";
@@ -133,7 +134,7 @@ async function layOut(
   });
   const stopGrowing = growTables(open);
   const stopFollowing = followEdits(open, edited);
-  const pane = mountPane(element("pane"), { port, today, callFunction });
+  const pane = mountPane(element("pane"), { port, today, now: () => fractionOfDay(new Date()), callFunction });
   return {
     file,
     open,

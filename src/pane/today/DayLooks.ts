@@ -1,7 +1,10 @@
+import type { Day } from "../../domain/day/day";
+import type { Look } from "../../domain/day/look";
 import type { PlannedDay } from "../../domain/day/plannedDay";
 import type { CellPosition } from "../../sheet/cellPosition";
 import type { CrewFound } from "../../sheet/crewFound";
 import type { NotedFigure } from "../../sheet/notedFigure";
+import type { SheetTable } from "../../sheet/sheetTable";
 
 /** One look of the day as Today lists it, in shooting order. */
 export interface LookLine {
@@ -35,6 +38,8 @@ export interface DayLooks {
   readonly callPlace: NotedFigure | null;
   readonly wrap: NotedFigure | null;
   readonly crew: CrewFound;
+  /** The looks as the sheet has them, with all that their plan is made from; null where no call is known. */
+  readonly given: { readonly table: SheetTable; readonly day: Day; readonly looks: readonly Look[] } | null;
   /** The plan behind the times; null where no call is known. */
   readonly plan: PlannedDay | null;
   /** Minutes from the last shot to wrap, below 0 when over; null where either is not known. */

@@ -1,71 +1,208 @@
-import type { PlannedDay, PlannedStep } from "../../domain/day/plannedDay";
+import { mergeClasses } from "@fluentui/react-components";
+import { useId, useMemo } from "react";
+import type { PlannedDay } from "../../domain/day/plannedDay";
+import { sayMinutes } from "../sayMinutes";
 import { sayTime } from "../sayTime";
-import { useTodayStyles } from "./useTodayStyles";
+import { dayMarks } from "./dayMarks";
+import type { DayBar, DayRow } from "./DayRow";
+import { dayRows } from "./dayRows";
+import { DayTable } from "./DayTable";
+import { useDayPictureStyles } from "./useDayPictureStyles";
 
 const WIDTH = 300;
-const LEFT = 34;
-const ROW = 13;
+const LEFT = 66;
+const TOP = 14;
+const ROW = 16;
+const BAR = 10;
 const FOOT = 16;
+/** Between talents and what they need. */
+const GAP = 6;
+const LONGEST_NAME = 11;
+/** A bar so wide has room for the number of its look. */
+const NUMBER_WIDTH = 14;
+/** Hours so near are written only every other one, or third. */
+const LEAST_HOUR_WIDTH = 22;
 
-/** The day as one row a look: preparation hollow, the shot solid, the meal a band. The same times stand in the list. */
-export function DayPicture({ plan }: { readonly plan: PlannedDay }) {
-  const styles = useTodayStyles();
-  const from = plan.call;
-  const until = Math.max(plan.ends, from + 1 / 24);
-  const x = (time: number): number => LEFT + ((time - from) / (until - from)) * (WIDTH - LEFT);
-  const height = plan.looks.length * ROW + FOOT;
-  const said =
-    `The day from ${sayTime(from)} to ${sayTime(plan.ends)}: ${plan.looks.length} looks, one row each, ` +
-    "preparation hollow and the shot solid. The same times stand in the list of looks.";
+interface DayPictureProps {
+  readonly plan: PlannedDay;
+  /** Fractions of a day; null where not known. */
+  readonly wrap: number | null;
+  readonly now: number | null;
+}
+
+/**
+ * The day as a row a talent, with chairs, dressers and cameras below; the meal is a band, wrap and now are lines.
+ * Kinds differ by pattern and not by colour; the same times stand in the table below.
+ */
+export function DayPicture({ plan, wrap, now }: DayPictureProps) {
+  const styles = useDayPictureStyles();
+  const hatch = useId();
+  const rows = useMemo(() => dayRows(plan), [plan]);
+  const marks = dayMarks(plan, wrap, now);
+  const x = (time: number): number => LEFT + ((time - marks.from) / (marks.until - marks.from)) * (WIDTH - LEFT - 2);
+  const talentCount = rows.filter(({ isTalent }) => isTalent).length;
+  const topOf = (row: number): number => TOP + row * ROW + (row >= talentCount ? GAP : 0);
+  const foot = topOf(rows.length);
+  const { meal } = plan;
   return (
-    <svg className={styles.picture} viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={said}>
-      {plan.meal !== null && (
-        <rect
-          x={x(plan.meal.from)}
-          y={0}
-          width={x(plan.meal.until) - x(plan.meal.from)}
-          height={height - FOOT}
-          className={styles.mealBand}
-        />
-      )}
-      {plan.looks.map(({ look, steps }, row) => (
-        <g key={look.key}>
-          <text x={0} y={row * ROW + 10} className={styles.pictureText}>
-            {String(look.label).slice(0, 5)}
-          </text>
-          {steps.map((step) => (
+    <>
+      <svg
+        className={styles.picture}
+        viewBox={`0 0 ${WIDTH} ${foot + FOOT}`}
+        role="img"
+        aria-label={sayPicture(plan, marks)}
+      >
+        <defs>
+          <pattern id={hatch} width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+            <line x1="0" y1="0" x2="0" y2="4" className={styles.hatch} />
+          </pattern>
+        </defs>
+        {hoursOf(marks.from, marks.until).map((hour) => (
+          <g key={hour}>
+            <line x1={x(hour / 24)} x2={x(hour / 24)} y1={TOP} y2={foot} className={styles.hour} />
+            <text x={x(hour / 24)} y={foot + 12} textAnchor="middle" className={styles.text}>
+              {sayTime((hour % 24) / 24).slice(0, 2)}
+            </text>
+          </g>
+        ))}
+        {meal !== null && (
+          <>
             <rect
-              key={step.kind}
-              x={x(step.from)}
-              y={row * ROW + 2.5}
-              width={Math.max(0.5, x(step.until) - x(step.from))}
-              height={ROW - 5}
-              className={styles[barOf(step)]}
+              x={x(meal.from)}
+              y={TOP}
+              width={x(meal.until) - x(meal.from)}
+              height={foot - TOP}
+              className={styles.meal}
             />
-          ))}
-        </g>
-      ))}
-      <line x1={LEFT} x2={WIDTH} y1={height - FOOT} y2={height - FOOT} className={styles.axis} />
-      <text x={LEFT} y={height - 4} className={styles.pictureText}>
-        {sayTime(from)}
-      </text>
-      {plan.meal !== null && (
-        <text
-          x={(x(plan.meal.from) + x(plan.meal.until)) / 2}
-          y={height - 4}
-          textAnchor="middle"
-          className={styles.pictureText}
-        >
-          meal
-        </text>
-      )}
-      <text x={WIDTH} y={height - 4} textAnchor="end" className={styles.pictureText}>
-        {sayTime(plan.ends)}
-      </text>
-    </svg>
+            <Mark at={(x(meal.from) + x(meal.until)) / 2} word="meal" />
+          </>
+        )}
+        {rows.map((row, index) => (
+          <Row key={`${row.isTalent} ${row.name}`} row={row} top={topOf(index)} x={x} hatch={hatch} />
+        ))}
+        <line x1={LEFT} x2={WIDTH} y1={foot} y2={foot} className={styles.axis} />
+        {marks.wrap !== null && (
+          <>
+            <line x1={x(marks.wrap)} x2={x(marks.wrap)} y1={TOP} y2={foot} className={styles.wrap} />
+            <Mark at={x(marks.wrap)} word="wrap" />
+          </>
+        )}
+        {marks.now !== null && (
+          <>
+            <line x1={x(marks.now)} x2={x(marks.now)} y1={TOP} y2={foot} className={styles.now} />
+            <Mark at={x(marks.now)} word="now" />
+          </>
+        )}
+      </svg>
+      <p className={styles.legend}>
+        {(["make-up", "change", "shot", "wait"] as const).map((kind) => (
+          <span key={kind} className={styles.legendPart}>
+            <svg width="22" height="12" viewBox="0 0 22 12" aria-hidden="true">
+              <Bar
+                bar={{ kind, from: 0, until: 1, look: "", said: "" }}
+                top={0}
+                x={(time) => 1 + time * 20}
+                hatch={hatch}
+              />
+            </svg>
+            {kind === "wait" ? "waits" : kind}
+          </span>
+        ))}
+      </p>
+      <DayTable rows={rows} plan={plan} marks={marks} />
+    </>
   );
 }
 
-function barOf(step: PlannedStep): "barShot" | "barPreparation" {
-  return step.kind === "shot" ? "barShot" : "barPreparation";
+function Row({
+  row,
+  top,
+  x,
+  hatch,
+}: {
+  readonly row: DayRow;
+  readonly top: number;
+  readonly x: (time: number) => number;
+  readonly hatch: string;
+}) {
+  const styles = useDayPictureStyles();
+  const { name } = row;
+  return (
+    <g>
+      <text x={0} y={top + 11} className={styles.text}>
+        {name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME - 1)}…` : name}
+      </text>
+      {row.bars.map((bar) => (
+        <Bar key={`${bar.from} ${bar.said}`} bar={bar} top={top} x={x} hatch={hatch} />
+      ))}
+    </g>
+  );
+}
+
+function Bar({
+  bar,
+  top,
+  x,
+  hatch,
+}: {
+  readonly bar: DayBar;
+  readonly top: number;
+  readonly x: (time: number) => number;
+  readonly hatch: string;
+}) {
+  const styles = useDayPictureStyles();
+  const { kind, from, until, look } = bar;
+  const [left, right] = [x(from), x(until)];
+  const middle = top + 1 + BAR / 2;
+  if (kind === "wait") return <line x1={left} x2={right} y1={middle} y2={middle} className={styles.wait} />;
+  const width = Math.max(1, right - left);
+  return (
+    <>
+      <rect
+        x={left}
+        y={top + 1}
+        width={width}
+        height={BAR}
+        fill={kind === "change" ? `url(#${hatch})` : undefined}
+        className={mergeClasses(styles.bar, kind === "shot" && styles.shot, kind === "make-up" && styles.hollow)}
+      />
+      {kind === "shot" && width >= NUMBER_WIDTH && look.length <= 3 && (
+        <text x={left + width / 2} y={top + 9.5} textAnchor="middle" className={styles.number}>
+          {look}
+        </text>
+      )}
+    </>
+  );
+}
+
+/** A word above a line, kept inside the picture. */
+function Mark({ at, word }: { readonly at: number; readonly word: string }) {
+  const styles = useDayPictureStyles();
+  const anchor = at > WIDTH - 16 ? "end" : "middle";
+  return (
+    <text x={anchor === "end" ? WIDTH : at} y={10} textAnchor={anchor} className={styles.text}>
+      {word}
+    </text>
+  );
+}
+
+function hoursOf(from: number, until: number): readonly number[] {
+  const hourWidth = (WIDTH - LEFT) / ((until - from) * 24);
+  const step = Math.ceil(LEAST_HOUR_WIDTH / hourWidth);
+  const first = Math.ceil(from * 24 - 1e-6);
+  const last = Math.floor(until * 24 + 1e-6);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => first + index).filter(
+    (hour) => (hour - first) % step === 0,
+  );
+}
+
+function sayPicture(plan: PlannedDay, { wrap, now }: { readonly wrap: number | null; readonly now: number | null }) {
+  const parts = [`The day from ${sayTime(plan.call)} to ${sayTime(plan.ends)}`];
+  if (plan.meal !== null) parts.push(`meal at ${sayTime(plan.meal.from)}`);
+  if (wrap !== null) {
+    const over = (plan.ends - wrap) * 24 * 60;
+    parts.push(`wrap at ${sayTime(wrap)}${over > 0 ? `, passed by ${sayMinutes(over)}` : ""}`);
+  }
+  if (now !== null) parts.push(`now ${sayTime(now)}`);
+  return `${parts.join("; ")}. A row a talent, then chairs, dressers and cameras; the times stand in the table below.`;
 }

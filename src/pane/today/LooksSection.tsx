@@ -4,6 +4,7 @@ import { sayLook } from "../../domain/day/sayLook";
 import { sayProblem } from "../../domain/wording";
 import { readTimeOfDay } from "../../sheet/readTimeOfDay";
 import { GoToCell } from "../frame/GoToCell";
+import { useNow } from "../frame/useNow";
 import { usePane } from "../frame/usePane";
 import { sayCount } from "../sayCount";
 import { sayDay } from "../sayDay";
@@ -14,6 +15,7 @@ import { callsText } from "./callsText";
 import { DayPicture } from "./DayPicture";
 import { LineList } from "./LineList";
 import type { LookLine, DayLooks } from "./DayLooks";
+import { TryOrder } from "./TryOrder";
 import { useTodayStyles } from "./useTodayStyles";
 
 interface LooksSectionProps {
@@ -26,8 +28,10 @@ interface LooksSectionProps {
 /** The next look to get ready, those after it, and how the day ends. */
 export function LooksSection({ looks, typedCalls, asOf, onDay }: LooksSectionProps) {
   const styles = useTodayStyles();
+  const { today } = usePane().state;
   const { day, days, lines, sentence, plan } = looks;
   const isPast = day !== null && day < asOf;
+  const now = useNow(asOf === today && (day === null || day === today));
   const next = lines.find(({ isShot }) => !isShot);
   const later = next === undefined ? [] : lines.slice(lines.indexOf(next) + 1);
   return (
@@ -59,7 +63,16 @@ export function LooksSection({ looks, typedCalls, asOf, onDay }: LooksSectionPro
       {next !== undefined && <LineList of={[next]} toLine={toLine} />}
       {lines.length > 0 && looks.callPlace === null && <CallForm key={day} day={day} typedCalls={typedCalls} />}
       {plan !== null && lines.length > 0 && <DayEnd looks={looks} />}
-      {plan !== null && plan.looks.length > 0 && <DayPicture plan={plan} />}
+      {plan !== null && plan.looks.length > 0 && <DayPicture plan={plan} wrap={looks.wrap?.value ?? null} now={now} />}
+      {looks.given !== null && lines.filter(({ isShot }) => !isShot).length > 1 && (
+        <TryOrder
+          key={`order ${day ?? ""}`}
+          table={looks.given.table}
+          given={looks.given.day}
+          looks={looks.given.looks}
+          wrap={looks.wrap?.value ?? null}
+        />
+      )}
       {later.length > 0 && (
         <>
           <h3 className={styles.part}>{`After it: ${sayCount(later.length, "look", "looks")}`}</h3>

@@ -6,7 +6,6 @@ import { minutesSpareAtWrap } from "../../domain/day/minutesSpareAtWrap";
 import type { PlannedLook } from "../../domain/day/plannedDay";
 import { sayWait } from "../../domain/day/sayWait";
 import { sayProblem } from "../../domain/wording";
-import { lookKey } from "../../sheet/lookKey";
 import { crewOnDay } from "../../sheet/crewOnDay";
 import { dayNotesFor } from "../../sheet/dayNotesFor";
 import { readLooks } from "../../sheet/readLooks";
@@ -15,6 +14,7 @@ import type { SheetTable } from "../../sheet/sheetTable";
 import type { ReadTables } from "../state/ReadTables";
 import type { LookLine, DayLooks } from "./DayLooks";
 import { placeOf } from "./placeOf";
+import { rowOfLook } from "./rowOfLook";
 
 /**
  * The looks of a day in the order they are shot, with the times DAYPLAN gives them.
@@ -34,8 +34,8 @@ export function looksToday(
   const notes = readWorkbookNotes(read.workbook.sheets, read.tables);
   const looks = readLooks(table);
   if (!looks.ok) {
-    const untold = { days: [], day: null, lines: [], call: null, callPlace: null, wrap: null, plan: null };
-    return { ...untold, crew: notes.crew, minutesSpareAtWrap: null, sentence: sayProblem(looks.problem) };
+    const untold = { days: [], day: null, lines: [], call: null, callPlace: null, wrap: null, given: null };
+    return { ...untold, crew: notes.crew, plan: null, minutesSpareAtWrap: null, sentence: sayProblem(looks.problem) };
   }
 
   const days = [...new Set(looks.value.flatMap(({ date }) => (date === null ? [] : [date])))].sort((a, b) => a - b);
@@ -45,20 +45,23 @@ export function looksToday(
   const crew = crewOnDay(notes.crew, said);
   // A call typed into the pane is the last resort.
   const call = said.call?.value ?? typedCalls.get(day ?? 0) ?? null;
-  const plan = call === null ? null : dayPlan({ looks: ofDay, call, crew: crew.crew, changes: new Map() });
+  const given = call === null ? null : { looks: ofDay, call, crew: crew.crew, changes: new Map() };
+  const plan = given === null ? null : dayPlan(given);
   const planned = plan?.ok === true ? plan.value : null;
+  const inOrder = looksInOrder(ofDay, clockSeconds(call ?? 0));
   const spare = planned === null || said.wrap === null ? null : minutesSpareAtWrap(planned, said.wrap.value);
   return {
     days,
     day,
     lines:
       planned === null
-        ? looksInOrder(ofDay, clockSeconds(0)).map((look) => lookLine(table, look, null))
+        ? inOrder.map((look) => lookLine(table, look, null))
         : planned.looks.map((one) => lookLine(table, one.look, one)),
     call,
     callPlace: said.call,
     wrap: said.wrap,
     crew,
+    given: given === null ? null : { table, day: given, looks: inOrder },
     plan: planned,
     minutesSpareAtWrap: spare?.ok === true ? spare.value : null,
     sentence: plan?.ok === false ? sayProblem(plan.problem) : null,
@@ -71,10 +74,8 @@ function dayShown(days: readonly number[], asOf: number, wantedDay: number | nul
 }
 
 function lookLine(table: SheetTable, look: Look, planned: PlannedLook | null): LookLine {
-  const column = table.columnOf["look"] ?? 0;
-  const row = table.dataRows.find((each) => lookKey(String(table.cells[each]?.[column] ?? "")) === look.key);
   return {
-    at: placeOf(table, row ?? table.headingRow, ["look"]),
+    at: placeOf(table, rowOfLook(table, look) ?? table.headingRow, ["look"]),
     sheetName: table.sheetName,
     label: String(look.label),
     talent: look.talentText,

@@ -58,13 +58,6 @@ export const useTodayStyles = makeStyles({
     strokeWidth: 2,
     "@media (forced-colors: active)": { fill: "Highlight", stroke: "CanvasText" },
   },
-  barShot: { fill: tokens.colorBrandForeground1, "@media (forced-colors: active)": { fill: "CanvasText" } },
-  barPreparation: {
-    fill: "none",
-    stroke: tokens.colorBrandForeground1,
-    "@media (forced-colors: active)": { stroke: "CanvasText" },
-  },
-  mealBand: { fill: tokens.colorNeutralBackground4, "@media (forced-colors: active)": { fill: "GrayText" } },
   limitLine: {
     stroke: tokens.colorStatusDangerForeground1,
     "@media (forced-colors: active)": { stroke: "CanvasText" },
