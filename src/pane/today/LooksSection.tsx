@@ -1,6 +1,5 @@
 import { Button, Field, Input, Select } from "@fluentui/react-components";
 import { useState } from "react";
-import { sayLook } from "../../domain/day/sayLook";
 import { sayProblem } from "../../domain/wording";
 import { readTimeOfDay } from "../../sheet/readTimeOfDay";
 import { GoToCell } from "../frame/GoToCell";
@@ -15,6 +14,7 @@ import { callsText } from "./callsText";
 import { DayPicture } from "./DayPicture";
 import { LineList } from "./LineList";
 import type { LookLine, DayLooks } from "./DayLooks";
+import { nameLook } from "./nameLook";
 import { TryOrder } from "./TryOrder";
 import { useTodayStyles } from "./useTodayStyles";
 
@@ -84,7 +84,6 @@ export function LooksSection({ looks, typedCalls, asOf, onDay }: LooksSectionPro
 }
 
 function toLine({ at, sheetName, label, talent, times }: LookLine) {
-  const named = sayLook(label);
   const more =
     times === null
       ? ""
@@ -92,7 +91,7 @@ function toLine({ at, sheetName, label, talent, times }: LookLine) {
   return {
     at,
     sheetName,
-    name: `${named.charAt(0).toUpperCase()}${named.slice(1)}${talent === "" ? "" : `, ${talent}`}`,
+    name: nameLook(label, talent),
     fact: times === null ? "" : `${sayTime(times.shootFrom)}–${sayTime(times.shootUntil)}`,
     more,
   };

@@ -4,7 +4,6 @@ import { useEffect, useMemo, useRef, useState } from "react";
 import type { Day } from "../../domain/day/day";
 import type { Look } from "../../domain/day/look";
 import { lookOrder } from "../../domain/day/lookOrder";
-import { sayLook } from "../../domain/day/sayLook";
 import { sayProblem } from "../../domain/wording";
 import type { SheetTable } from "../../sheet/sheetTable";
 import { FixPreview } from "../check/FixPreview";
@@ -13,6 +12,7 @@ import { pause } from "../state/pause";
 import { sayTime } from "../sayTime";
 import { dayInOrder } from "./dayInOrder";
 import { movedLook } from "./movedLook";
+import { nameLook } from "./nameLook";
 import { orderEdits } from "./orderEdits";
 import { sayBestOrder } from "./sayBestOrder";
 import { sayTriedEnd } from "./sayTriedEnd";
@@ -88,7 +88,7 @@ export function TryOrder({ table, given, looks, wrap }: TryOrderProps) {
       <summary className={styles.summary}>Try another order</summary>
       <ol ref={list} className={styles.list} aria-label="Looks in the order tried">
         {tried.looks.map((look, place) => {
-          const name = `${sayLook(look.label)}${look.talentText === "" ? "" : `, ${look.talentText}`}`;
+          const name = nameLook(look.label, look.talentText);
           const shot = tried.shots?.[place];
           const isShot = place < shotCount;
           const mover = (to: number, word: "earlier" | "later") => ({
