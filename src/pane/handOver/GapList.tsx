@@ -12,7 +12,7 @@ export function GapList({ missing }: { readonly missing: readonly string[] }) {
   const shown = isWhole ? missing : missing.slice(0, FIRST_PAGE);
   return (
     <section className={styles.card} aria-labelledby="hand-over-missing">
-      <h3 id="hand-over-missing" className={styles.opener}>
+      <h3 id="hand-over-missing" className={styles.gapsHeading}>
         What is missing
       </h3>
       <ul className={styles.gaps}>

@@ -28,6 +28,16 @@ test("what is typed about the job goes before the notes of the workbook, and a b
   });
 });
 
+test("headings that stand beside each other are no word and its value", async () => {
+  const tables = [{ name: "Job", row: 0, column: 0, rowCount: 2, columnCount: 2 }];
+  const rows = [
+    ["Job", "Details"],
+    ["Production", "Tide line"],
+  ];
+  const { workbook } = await readSheets([{ name: "Job", rows, tables }]);
+  expect(jobOf(workbook, {}).job).toBe("Tide line");
+});
+
 test.each([
   null,
   "",

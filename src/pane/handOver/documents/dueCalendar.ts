@@ -63,7 +63,7 @@ export function dueCalendar(source: HandOverSource): HandOverDocument {
     missing: [
       ...(events.length === 0 ? [`Nothing that is out on ${sayDay(source.asOf)} has a day it is due.`] : []),
       ...(withoutDue > 0
-        ? [`${sayCount(withoutDue, "row has", "rows have")} no day they are due and no entry: fill their column Due.`]
+        ? [`${sayCount(withoutDue, "row has", "rows have")} no due day and so no entry: fill the column Due.`]
         : []),
       ...(sends.isAnyCourierKnown
         ? []

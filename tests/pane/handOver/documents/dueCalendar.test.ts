@@ -75,7 +75,7 @@ test("no two entries share a name, also where pieces have no number", async () =
 test("what has no due day is counted, and that no courier days are known is said", async () => {
   const { missing } = dueCalendar(await sourceOf(jobSheets.slice(0, 1), DAY));
   expect(missing).toEqual([
-    "1 row has no day they are due and no entry: fill their column Due.",
+    "1 row has no due day and so no entry: fill the column Due.",
     "No lender has courier days, so there are no entries for sending: fill the column Courier days.",
   ]);
 });
