@@ -1,7 +1,9 @@
 import type { SheetPort } from "../sheet/SheetPort";
 import { activeCell } from "./activeCell";
+import { build } from "./build";
 import { goTo } from "./goTo";
 import { onChange } from "./onChange";
+import { oneAfterAnother } from "./oneAfterAnother";
 import { readKept } from "./readKept";
 import { readSheet } from "./readSheet";
 import { readWorkbook } from "./readWorkbook";
@@ -18,9 +20,13 @@ export function createExcelPort(): SheetPort {
     activeCell,
     selection,
     write: writeStep,
-    restore: (receipt) => writeStep(`Restore: ${receipt.label}`, receipt.prior),
+    build,
+    restore: (receipt) => {
+      const label = `Restore: ${receipt.label}`;
+      return receipt.opposite === undefined ? writeStep(label, receipt.prior) : build(label, receipt.opposite);
+    },
     readKept,
-    writeKept,
+    writeKept: oneAfterAnother(writeKept),
     onChange,
   };
 }

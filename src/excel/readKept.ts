@@ -1,13 +1,12 @@
 import type { Outcome } from "../domain/outcome";
 import { succeed } from "../domain/succeed";
 import { inExcel } from "./inExcel";
-import { keptKey } from "./keptKey";
+import { keptParts } from "./keptParts";
 
-/** Text kept in the workbook under a key, or null. Needs ExcelApi 1.4 (settings). */
+/** Text kept in the workbook under a key, or null. */
 export function readKept(key: string): Promise<Outcome<string | null>> {
   return inExcel("read what was kept in the workbook", async (context) => {
-    const setting = context.workbook.settings.getItemOrNullObject(keptKey(key)).load("value");
-    await context.sync();
-    return succeed(setting.isNullObject ? null : String(setting.value));
+    const { texts } = await keptParts(context);
+    return succeed(texts.get(key) ?? null);
   });
 }

@@ -1,5 +1,6 @@
 import type { Outcome } from "../domain/outcome";
 import type { CellEdit, WriteReceipt } from "./cellEdit";
+import type { BuildPlan } from "./buildPlan";
 import type { CellArea } from "./cellArea";
 import type { CellPosition } from "./cellPosition";
 import type { SheetSnapshot, WorkbookSnapshot } from "./sheetSnapshot";
@@ -7,7 +8,12 @@ import type { SheetSnapshot, WorkbookSnapshot } from "./sheetSnapshot";
 /** What changed in the workbook: the area on one sheet, or null when only the sheet is known. */
 export interface SheetChange {
   readonly sheetId: string;
-  readonly area: { readonly row: number; readonly column: number; readonly rowCount: number; readonly columnCount: number } | null;
+  readonly area: {
+    readonly row: number;
+    readonly column: number;
+    readonly rowCount: number;
+    readonly columnCount: number;
+  } | null;
   /** True for a sheet that was added, renamed, hidden or deleted, so that the whole workbook is read again. */
   readonly sheetsChanged: boolean;
 }
@@ -32,6 +38,11 @@ export interface SheetPort {
    * longer holds what was expected, when the sheet is gone, or when it is protected.
    */
   write(label: string, edits: readonly CellEdit[]): Promise<Outcome<WriteReceipt>>;
+  /**
+   * Adds and takes away sheets and columns as one step, or nothing of it: refused as refusePlan says. Putting it back
+   * takes away what was added, refused where somebody has typed there since.
+   */
+  build(label: string, plan: BuildPlan): Promise<Outcome<WriteReceipt>>;
   /** Puts back what a step changed; refused, cell by cell named, where somebody has typed since. */
   restore(receipt: WriteReceipt): Promise<Outcome<WriteReceipt>>;
   /** Text kept inside the workbook under a key, or null. */

@@ -1,3 +1,4 @@
+import type { BuildPlan } from "./buildPlan";
 import type { Cell } from "./cell";
 import type { CellPosition } from "./cellPosition";
 
@@ -25,4 +26,6 @@ export interface CellEdit {
 export interface WriteReceipt {
   readonly label: string;
   readonly prior: readonly CellEdit[];
+  /** What to build and take away to undo a step that built something; such a step has no prior cells. */
+  readonly opposite?: BuildPlan;
 }

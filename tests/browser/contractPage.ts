@@ -19,6 +19,7 @@ function probeOf({ grid }: Bench): Probe {
     return found;
   };
   return {
+    widens: true,
     async type(sheetId, row, column, typed) {
       const range = sheet(sheetId).getRange(row, column);
       if (typed === null) range.clearContent();

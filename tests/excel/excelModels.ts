@@ -12,10 +12,13 @@ export interface RangeModel extends FakeArea {
 export const PARTS: Readonly<Record<string, string>> = {
   "Workbook.worksheets": "WorksheetCollection",
   "Workbook.tables": "TableCollection",
-  "Workbook.settings": "SettingCollection",
+  "Workbook.customXmlParts": "CustomXmlPartCollection",
   "Workbook.functions": "Functions",
   "Worksheet.protection": "WorksheetProtection",
   "Worksheet.tables": "TableCollection",
+  "Worksheet.freezePanes": "WorksheetFreezePanes",
+  "Range.format": "RangeFormat",
+  "Range.dataValidation": "DataValidation",
   "Table.worksheet": "Worksheet",
   "Range.worksheet": "Worksheet",
   "RangeAreas.areas": "RangeCollection",
@@ -25,6 +28,7 @@ export const PARTS: Readonly<Record<string, string>> = {
 export const ITEM_KINDS: Readonly<Record<string, string>> = {
   WorksheetCollection: "Worksheet",
   TableCollection: "Table",
+  CustomXmlPartScopedCollection: "CustomXmlPart",
   RangeCollection: "Range",
 };
 

@@ -27,8 +27,16 @@ export interface FakeSheet {
   visibility: "Visible" | "Hidden";
   isProtected: boolean;
   cells: Map<string, FakeContent>;
-  tables: ({ readonly name: string } & FakeArea)[];
+  tables: ({ name: string } & FakeArea)[];
   merged: FakeArea[];
+  /** What a column offers to choose from, by column. */
+  lists: Map<number, { readonly rule?: unknown; readonly errorAlert?: unknown }>;
+}
+
+/** A custom XML part of the workbook; the host gives it its id. */
+export interface FakeXmlPart {
+  readonly id: string;
+  xml: string;
 }
 
 interface FakeEvent {
@@ -41,8 +49,10 @@ interface FakeEvent {
 /** A workbook in memory that takes what is set as Excel does: as if it had been typed. */
 export interface FakeWorkbook {
   sheets: FakeSheet[];
-  readonly settings: Map<string, string>;
+  customXmlParts: FakeXmlPart[];
   is1904: boolean;
+  /** Counts what the host was asked to build, for ids and names. */
+  built: number;
   /** The active cell, at the corner of what is selected. */
   active: { sheetId: string; row: number; column: number; rowCount?: number; columnCount?: number };
   readonly handlers: Set<{ readonly name: string; readonly handle: (event: FakeEvent) => Promise<void> }>;
@@ -57,8 +67,9 @@ export function createFakeWorkbook(): FakeWorkbook {
   const handlers: FakeWorkbook["handlers"] = new Set();
   return {
     sheets: [],
-    settings: new Map(),
+    customXmlParts: [],
     is1904: false,
+    built: 1,
     active: { sheetId: "", row: 0, column: 0 },
     handlers,
     tell(event) {

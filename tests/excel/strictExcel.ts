@@ -1,3 +1,4 @@
+import { buildingBehaviours, setBuilt } from "./buildingBehaviours";
 import { excelMembers } from "./excelMembers";
 import {
   ITEM_KINDS,
@@ -11,6 +12,7 @@ import {
   sheetById,
   usedRange,
 } from "./excelModels";
+import { keptBehaviours } from "./keptBehaviours";
 import { type FakeArea, type FakeSheet, type FakeWorkbook, fillCell, formatCell, hostError } from "./fakeWorkbook";
 import { tellEdit } from "./tellEdit";
 
@@ -190,6 +192,7 @@ export function installStrictExcel(workbook: FakeWorkbook, excelApi: string): St
   }
 
   function setMember(state: Proxied, member: string, value: unknown): void {
+    if (setBuilt(state.kind, model(state), member, value, workbook)) return;
     if (state.kind !== "Range" || (member !== "formulas" && member !== "values" && member !== "numberFormat")) {
       throw new TypeError(`${state.kind}.${member} cannot be set`);
     }
@@ -241,11 +244,13 @@ export function installStrictExcel(workbook: FakeWorkbook, excelApi: string): St
     },
     WorksheetCollection: {
       getItem: ({ run }, [id]) => proxied("Worksheet", run, () => sheetById(workbook, String(id))),
-      getItemOrNullObject: ({ run }, [id]) =>
+      getItemOrNullObject: ({ run }, [key]) =>
         proxied(
           "Worksheet",
           run,
-          () => (workbook.sheets.find((sheet) => sheet.id === id) as unknown as Model | null) ?? null,
+          () =>
+            (workbook.sheets.find((sheet) => sheet.id === key || sheet.name === key) as unknown as Model | null) ??
+            null,
         ),
     },
     Worksheet: {
@@ -285,14 +290,7 @@ export function installStrictExcel(workbook: FakeWorkbook, excelApi: string): St
           return touching.length === 0 ? null : { areas: touching };
         }),
     },
-    SettingCollection: {
-      getItemOrNullObject: ({ run }, [key]) =>
-        proxied("Setting", run, () => {
-          const value = workbook.settings.get(String(key));
-          return value === undefined ? null : { value };
-        }),
-      add: (state, [key, value]) => queue(state, () => void workbook.settings.set(String(key), String(value))),
-    },
+    ...keptBehaviours({ workbook, proxied, queue, model }),
     Functions: {
       date: ({ run }, [year, month, day]) =>
         proxied("FunctionResult", run, () => {
@@ -301,6 +299,15 @@ export function installStrictExcel(workbook: FakeWorkbook, excelApi: string): St
         }),
     },
   };
+
+  const building = buildingBehaviours<Proxied>({
+    workbook,
+    proxied: (kind, run, resolve) => proxied(kind, run as Run, resolve),
+    queue,
+    model,
+    modelOf: (proxy) => model(states.get(proxy) as Proxied),
+  });
+  for (const [kind, members] of Object.entries(building)) behaviours[kind] = { ...behaviours[kind], ...members };
 
   async function sync(run: Run): Promise<void> {
     if (!run.isOpen) throw hostError("InvalidRequestContext", "the context is used after its run");

@@ -15,6 +15,7 @@ export function strictProbe(workbook: FakeWorkbook, excel: StrictExcel): Require
     workbook.tell({ name, worksheetId, address: "", changeType: "" });
   let count = 0;
   return {
+    widens: true,
     async type(sheetId, row, column, typed) {
       const sheet = sheetOf(sheetId);
       fillCell(sheet, row, column, typed ?? "");
@@ -31,6 +32,7 @@ export function strictProbe(workbook: FakeWorkbook, excel: StrictExcel): Require
         cells: new Map(),
         tables: [],
         merged: [],
+        lists: new Map(),
       });
       tellSheet("onAdded", id);
       return id;

@@ -174,6 +174,22 @@ export function fakePort(
     };
     for (const columns of plan.addColumns) change(columns, true);
     for (const columns of plan.removeColumns) change(columns, false);
+    const { addRows = [], removeRows = [] } = plan;
+    const changeRows = ({ sheetId, tableName, row, column, rows }: NewRows, isAdded: boolean): void => {
+      rows.forEach((cells, down) =>
+        cells.forEach((cell, along) =>
+          put({ sheetId, row: row + down, column: column + along }, isAdded ? cell : null),
+        ),
+      );
+      const sheet = held.get(sheetId);
+      if (sheet === undefined) return;
+      const more = isAdded ? rows.length : -rows.length;
+      sheet.tables = sheet.tables.map((table) =>
+        table.name === tableName ? { ...table, rowCount: table.rowCount + more } : table,
+      );
+    };
+    for (const rows of addRows) changeRows(rows, true);
+    for (const rows of removeRows) changeRows(rows, false);
     for (const { sheetId } of plan.removeSheets) held.delete(sheetId);
     tell("", true);
     const opposite: BuildPlan = {
@@ -181,6 +197,8 @@ export function fakePort(
       removeSheets: made,
       addColumns: plan.removeColumns,
       removeColumns: plan.addColumns,
+      addRows: removeRows,
+      removeRows: addRows,
     };
     return succeed({ label, prior: [], opposite });
   };

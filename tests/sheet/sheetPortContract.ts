@@ -1,3 +1,4 @@
+import { buildingCases } from "./contract/buildingCases";
 import type { ContractCase } from "./contract/contractCase";
 import { keepingCases } from "./contract/keepingCases";
 import { readingCases } from "./contract/readingCases";
@@ -15,6 +16,7 @@ export const sheetPortContract: readonly ContractCase[] = [
   ...readingCases,
   ...writingCases,
   ...restoringCases,
+  ...buildingCases,
   ...keepingCases,
   ...tellingCases,
 ];

@@ -3,6 +3,8 @@ import { fail } from "../../domain/fail";
 import type { Outcome } from "../../domain/outcome";
 import { succeed } from "../../domain/succeed";
 import type { SheetPort } from "../../sheet/SheetPort";
+import type { WorkbookSnapshot } from "../../sheet/sheetSnapshot";
+import { build } from "./build";
 import { followChanges } from "./followChanges";
 import type { OpenGrid } from "./openGrid";
 import { readSheetSnapshot } from "./readSheetSnapshot";
@@ -19,16 +21,14 @@ export interface BenchPortParts {
 
 /** The workbook in the grid, as the pane needs it. */
 export function createBenchPort({ open, fileName, dateSystem, readKept, writeKept }: BenchPortParts): SheetPort {
+  const snapshot = (): WorkbookSnapshot => ({
+    name: fileName,
+    dateSystem,
+    sheets: open.model.getSheets().map((sheet) => readSheetSnapshot(open, sheet)),
+  });
   const sheetOf = (sheetId: string) => open.model.getSheetBySheetId(sheetId);
   return {
-    readWorkbook: () =>
-      answer("read the workbook", () =>
-        succeed({
-          name: fileName,
-          dateSystem,
-          sheets: open.model.getSheets().map((sheet) => readSheetSnapshot(open, sheet)),
-        }),
-      ),
+    readWorkbook: () => answer("read the workbook", () => succeed(snapshot())),
     readSheet: (sheetId) =>
       answer("read the sheet", () => {
         const sheet = sheetOf(sheetId);
@@ -69,7 +69,13 @@ export function createBenchPort({ open, fileName, dateSystem, readKept, writeKep
         });
       }),
     write: (label, edits) => answer("write to the sheet", () => writeStep(open, label, edits)),
-    restore: ({ label, prior }) => answer("write to the sheet", () => writeStep(open, `Restore: ${label}`, prior)),
+    build: (label, plan) => answer("build it", () => build(open, snapshot(), label, plan)),
+    restore: ({ label, prior, opposite }) =>
+      answer("write to the sheet", () =>
+        opposite === undefined
+          ? writeStep(open, `Restore: ${label}`, prior)
+          : build(open, snapshot(), `Restore: ${label}`, opposite),
+      ),
     readKept: (key) => answer("read what was kept", () => succeed(readKept(key))),
     writeKept: (key, text) =>
       answer("keep it in the workbook", () => {
@@ -81,9 +87,9 @@ export function createBenchPort({ open, fileName, dateSystem, readKept, writeKep
 }
 
 /** No call of the port rejects: whatever the grid throws comes back as one sentence. */
-async function answer<T>(doing: string, run: () => Outcome<T>): Promise<Outcome<T>> {
+async function answer<T>(doing: string, run: () => Outcome<T> | Promise<Outcome<T>>): Promise<Outcome<T>> {
   try {
-    return run();
+    return await run();
   } catch (error) {
     const detail = error instanceof Error ? error.message : String(error);
     return fail("host-refused", { doing, detail, remedy: "open the workbook again" });

@@ -2,6 +2,7 @@ import { checkPaneView } from "../check/checkPaneView";
 import { columnsPaneView } from "../columns/columnsPaneView";
 import { functionsPaneView } from "../functions/functionsPaneView";
 import { handOverPaneView } from "../handOver/handOverPaneView";
+import { startPaneView } from "../start/startPaneView";
 import { todayPaneView } from "../today/todayPaneView";
 import type { PaneView } from "./PaneView";
 
@@ -12,4 +13,5 @@ export const paneViews: readonly PaneView[] = [
   columnsPaneView,
   functionsPaneView,
   handOverPaneView,
+  startPaneView,
 ];

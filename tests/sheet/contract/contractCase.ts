@@ -21,6 +21,8 @@ export interface Probe {
     rowCount: number,
     columnCount: number,
   ): Promise<void>;
+  /** Left out where the host lets nobody else widen its tables. */
+  readonly widens?: true;
   merge?(sheetId: string, row: number, column: number, rowCount: number, columnCount: number): Promise<void>;
   select?(sheetId: string, row: number, column: number, rowCount: number, columnCount: number): Promise<void>;
   /** Undoes the last step. Left out where the host's undo does not reach the port's writes. */

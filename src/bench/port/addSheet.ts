@@ -1,0 +1,52 @@
+import { DataValidationRenderMode, type ICellData } from "@univerjs/core";
+import type {} from "@univerjs/preset-sheets-data-validation";
+import type {} from "@univerjs/preset-sheets-table";
+import { areaOfReference } from "../../sheet/areaOfReference";
+import type { NewSheet } from "../../sheet/buildPlan";
+import type { OpenGrid } from "./openGrid";
+import { writtenCell } from "./writtenCell";
+
+/** A list is offered for so many rows, since a table grows while it is typed in. */
+const LIST_ROWS = 500;
+
+/** Adds a sheet with its table at the end of the workbook; answers its id. */
+export async function addSheet({ facade, grid }: OpenGrid, sheet: NewSheet): Promise<string> {
+  const { name, tableName, headings, rows, formats, lists } = sheet;
+  const index = facade.getSheets().length;
+  const columnCount = Math.max(26, headings.length + 4);
+  const before = facade.getActiveSheet();
+  const added = facade.insertSheet(name, { index, sheet: { rowCount: 1000, columnCount } });
+  // The grid goes to a new sheet by itself; the user is somewhere else.
+  facade.setActiveSheet(before);
+  const at = { sheetId: added.getSheetId(), row: 0, column: 0 };
+  const cells = [headings, ...rows].map((row, r) =>
+    row.map((value, column): ICellData => {
+      const format = r === 0 ? null : (formats[column] ?? null);
+      return writtenCell({ at, expected: null, value, ...(format !== null && { numberFormat: format }) });
+    }),
+  );
+  const area = added.getRange(0, 0, cells.length, headings.length);
+  area.setValues(cells);
+  added.setFrozenRows(1);
+  await added.addTable(tableName, area.getRange(), tableName, {});
+  for (const [column, source] of lists.entries()) {
+    if (source === null) continue;
+    const builder = grid.api.newDataValidation();
+    const reference = /^=(.+)!(.+)$/.exec(source);
+    if (reference === null) builder.requireValueInList(source.split(","));
+    else {
+      const from = facade.getSheetByName(reference[1]!.replace(/^'|'$/g, "").replace(/''/g, "'"));
+      const place = areaOfReference(reference[2]!);
+      if (from === null || place === null) continue;
+      const { startRow, startColumn, endRow, endColumn } = place;
+      const lastRow = Math.min(endRow, from.getMaxRows() - 1);
+      builder.requireValueInRange(
+        from.getRange(startRow, startColumn, lastRow - startRow + 1, endColumn - startColumn + 1),
+      );
+    }
+    // The list helps; what is not in it may be right all the same.
+    const rule = builder.setOptions({ showErrorMessage: false, renderMode: DataValidationRenderMode.ARROW }).build();
+    added.getRange(1, column, LIST_ROWS, 1).setDataValidation(rule);
+  }
+  return at.sheetId;
+}
