@@ -1,4 +1,3 @@
-import type { FakeParts } from "./buildingBehaviours";
 import type { Model } from "./excelModels";
 import { type FakeWorkbook, type FakeXmlPart, hostError } from "./fakeWorkbook";
 
@@ -36,13 +35,19 @@ function answered(queue: (command: () => void) => void, work: () => string): { r
   };
 }
 
+/** What the strict fake lends: how an object is made, how a command waits for the sync, what stands behind an object. */
+interface LentParts<State extends { readonly run: unknown }> {
+  readonly workbook: FakeWorkbook;
+  readonly proxied: (kind: string, run: State["run"], resolve: () => Model | null) => unknown;
+  readonly queue: (state: State, command: () => void) => void;
+  readonly model: (state: State) => Model;
+}
+
+type Behaviours<State> = Record<string, Record<string, (state: State, args: unknown[]) => unknown>>;
+
 /** Custom XML parts as the object model has them. */
-export function keptBehaviours<State extends { readonly run: unknown }>({
-  workbook,
-  proxied,
-  queue,
-  model,
-}: Omit<FakeParts<State>, "modelOf">): Record<string, Record<string, (state: State, args: unknown[]) => unknown>> {
+export function keptBehaviours<State extends { readonly run: unknown }>(parts: LentParts<State>): Behaviours<State> {
+  const { workbook, proxied, queue, model } = parts;
   const partOf = (state: State) => model(state) as unknown as FakeXmlPart;
   let made = 0;
   const add = (xml: string): FakeXmlPart => {

@@ -1,7 +1,7 @@
 import { strFromU8 } from "fflate";
 import type { WorkbookParts } from "./unpackWorkbook";
-import { xmlAttribute } from "./xmlAttribute";
-import { xmlText } from "./xmlText";
+import { xmlAttribute } from "../../sheet/xmlAttribute";
+import { xmlText } from "../../sheet/xmlText";
 
 /** One sheet of the book as xl/workbook.xml lists it. */
 export interface BookSheet {

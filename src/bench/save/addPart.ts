@@ -1,5 +1,5 @@
 import { strFromU8, strToU8 } from "fflate";
-import { xmlAttribute } from "../file/xmlAttribute";
+import { xmlAttribute } from "../../sheet/xmlAttribute";
 import type { WorkbookParts } from "../file/unpackWorkbook";
 
 const RELATIONSHIPS = "xl/_rels/workbook.xml.rels";

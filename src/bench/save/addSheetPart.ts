@@ -1,24 +1,26 @@
 import { strFromU8, strToU8 } from "fflate";
-import { xmlAttribute } from "../file/xmlAttribute";
+import { xmlAttribute } from "../../sheet/xmlAttribute";
 import type { WorkbookParts } from "../file/unpackWorkbook";
 import { addPart } from "./addPart";
+import { addTableParts } from "./addTableParts";
 import { changedCells } from "./changedCells";
 import { columnPatch } from "./columnPatch";
 import { mergePatch } from "./mergePatch";
 import { patchCells } from "./patchCells";
 import type { SavingSheet } from "./savingBook";
+import { sheetEndXml } from "./sheetEndXml";
 import { printSheetXml, type SheetXml } from "./sheetXml";
 import type { StylePatch } from "./stylePatch";
 
 const EMPTY: SheetXml = {
   prefix: "",
   before:
-    '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetFormatPr defaultRowHeight="15"/>',
+    '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships"><sheetFormatPr defaultRowHeight="15"/>',
   rows: [],
   after: "</worksheet>",
 };
 
-/** The parts with a sheet that was added in the grid, and the workbook's relationship to it. */
+/** The parts with a sheet that was added in the grid, its tables and lists, and the workbook's relationship to it. */
 export function addSheetPart(
   parts: WorkbookParts,
   sheet: SavingSheet,
@@ -35,12 +37,12 @@ export function addSheetPart(
   const xml = printSheetXml({
     ...filled,
     before: columnPatch(filled.before, sheet.columns, ""),
-    after: mergePatch(filled.after, sheet.merges, ""),
+    after: mergePatch(filled.after, sheet.merges, "").replace("</worksheet>", `${sheetEndXml(sheet)}</worksheet>`),
   });
   let number = 1;
   while (parts[`xl/worksheets/sheet${number}.xml`] !== undefined) number++;
   const path = `xl/worksheets/sheet${number}.xml`;
-  const added = addPart(parts, {
+  const added = addPart(addTableParts(parts, path, sheet.tables), {
     path,
     content: strToU8(xml),
     contentType: "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml",

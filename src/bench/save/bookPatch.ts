@@ -1,5 +1,5 @@
-import { xmlAttribute } from "../file/xmlAttribute";
-import { xmlEscape } from "../file/xmlEscape";
+import { xmlAttribute } from "../../sheet/xmlAttribute";
+import { xmlEscape } from "../../sheet/xmlEscape";
 import { setXmlAttribute } from "./setXmlAttribute";
 
 /** One sheet in the order of its tabs, as the workbook's part must list it. */

@@ -1,4 +1,4 @@
-import { xmlEscape } from "../file/xmlEscape";
+import { xmlEscape } from "../../sheet/xmlEscape";
 
 /**
  * Text of a cell as the file keeps it (ISO/IEC 29500-1 22.9.2.19): a character that XML cannot hold is written

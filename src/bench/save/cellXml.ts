@@ -1,5 +1,5 @@
 import { cellName } from "../../sheet/cellName";
-import { xmlEscape } from "../file/xmlEscape";
+import { xmlEscape } from "../../sheet/xmlEscape";
 import { cellText } from "./cellText";
 import type { WantedCell } from "./wantedCell";
 

@@ -1,4 +1,4 @@
-import { xmlAttribute } from "../file/xmlAttribute";
+import { xmlAttribute } from "../../sheet/xmlAttribute";
 
 /** One column of the grid: its width in pixels, and whether it is hidden. */
 export interface ColumnState {

@@ -1,6 +1,6 @@
 import { strFromU8 } from "fflate";
+import { keptNamespace } from "../../sheet/keptNamespace";
 import type { WorkbookParts } from "../file/unpackWorkbook";
-import { keptNamespace } from "./keptNamespace";
 
 /** The part that keeps our texts, or undefined where a workbook has none yet. */
 export function keptPartPath(parts: WorkbookParts): string | undefined {

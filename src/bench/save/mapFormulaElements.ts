@@ -1,5 +1,5 @@
-import { xmlEscape } from "../file/xmlEscape";
-import { xmlText } from "../file/xmlText";
+import { xmlEscape } from "../../sheet/xmlEscape";
+import { xmlText } from "../../sheet/xmlText";
 
 /** The elements that hold formulas outside of cells: names, lists, formats, table columns, charts. */
 const ELEMENTS =

@@ -1,4 +1,4 @@
-import { xmlAttribute } from "../file/xmlAttribute";
+import { xmlAttribute } from "../../sheet/xmlAttribute";
 import { cellXml } from "./cellXml";
 import type { CellXml, RowXml, SheetXml } from "./sheetXml";
 import type { WantedCell } from "./wantedCell";

@@ -1,5 +1,5 @@
 import { strFromU8, strToU8, zipSync, type Zippable } from "fflate";
-import { xmlAttribute } from "../file/xmlAttribute";
+import { xmlAttribute } from "../../sheet/xmlAttribute";
 import type { OpenedFile } from "../file/openWorkbookFile";
 import type { WorkbookParts } from "../file/unpackWorkbook";
 import { addSheetPart } from "./addSheetPart";

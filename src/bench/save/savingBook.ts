@@ -10,6 +10,15 @@ export interface SavingTable {
   readonly headings: readonly string[];
 }
 
+/** Cells that offer a list to choose from. */
+export interface SavingList {
+  readonly reference: string;
+  /** "yes,no" is the list itself, "=Lenders!$A$2:$A$500" where it stands. */
+  readonly source: string;
+  /** Whether anything that is not in the list is refused. */
+  readonly isStrict: boolean;
+}
+
 /** One sheet of the grid as saving sees it. */
 export interface SavingSheet {
   readonly sheetId: string;
@@ -20,6 +29,7 @@ export interface SavingSheet {
   readonly columns: ReadonlyMap<number, ColumnState>;
   readonly merges: readonly string[];
   readonly tables: readonly SavingTable[];
+  readonly lists: readonly SavingList[];
 }
 
 /** All that saving needs of the grid, so that it can be tested without one. */

@@ -1,8 +1,9 @@
 import { BooleanNumber, type IRange, type IWorksheetData, type Worksheet } from "@univerjs/core";
 import { cellName } from "../../sheet/cellName";
+import type {} from "@univerjs/preset-sheets-data-validation";
 import type { OpenGrid } from "../port/openGrid";
 import { columnStates } from "./columnStates";
-import type { SavingBook, SavingSheet, SavingTable } from "./savingBook";
+import type { SavingBook, SavingList, SavingSheet, SavingTable } from "./savingBook";
 import { sheetState, type SheetState } from "./sheetState";
 import type { StructureEdit } from "./structureEdit";
 
@@ -37,6 +38,7 @@ function savingSheet(open: OpenGrid, sheet: Worksheet): SavingSheet {
     columns: columnStates(config),
     merges: sheet.getMergeData().map(referenceOf),
     tables: tablesOf(open, sheet.getSheetId(), state),
+    lists: listsOf(open, sheet.getSheetId()),
   };
 }
 
@@ -52,6 +54,15 @@ function tablesOf({ facade }: OpenGrid, sheetId: string, state: SheetState): Sav
         return value === null || typeof value === "object" ? `Column${index + 1}` : String(value);
       }),
     }));
+}
+
+function listsOf({ facade }: OpenGrid, sheetId: string): SavingList[] {
+  const rules = facade.getSheetBySheetId(sheetId)?.getDataValidations() ?? [];
+  return rules.flatMap(({ rule }) => {
+    if (rule.type !== "list" || !rule.formula1) return [];
+    const reference = rule.ranges.map(referenceOf).join(" ");
+    return [{ reference, source: rule.formula1, isStrict: rule.showErrorMessage === true }];
+  });
 }
 
 function referenceOf({ startRow, startColumn, endRow, endColumn }: IRange): string {

@@ -1,4 +1,4 @@
-import { xmlEscape } from "../file/xmlEscape";
+import { xmlEscape } from "../../sheet/xmlEscape";
 
 /** A start tag with one attribute set, or taken away where the value is null; the others stay as they are. */
 export function setXmlAttribute(tag: string, name: string, value: string | null): string {

@@ -1,5 +1,5 @@
 import { areaOfReference } from "../../sheet/areaOfReference";
-import { xmlAttribute } from "../file/xmlAttribute";
+import { xmlAttribute } from "../../sheet/xmlAttribute";
 
 /** One cell of a sheet's part; `xml` is its whole element as it stands. */
 export interface CellXml {

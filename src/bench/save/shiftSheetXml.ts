@@ -1,6 +1,6 @@
 import { cellName } from "../../sheet/cellName";
-import { xmlEscape } from "../file/xmlEscape";
-import { xmlText } from "../file/xmlText";
+import { xmlEscape } from "../../sheet/xmlEscape";
+import { xmlText } from "../../sheet/xmlText";
 import { setXmlAttribute } from "./setXmlAttribute";
 import type { CellXml, RowXml, SheetXml } from "./sheetXml";
 import { shiftedFormula } from "./shiftedFormula";

@@ -1,8 +1,7 @@
 import { strToU8 } from "fflate";
+import { keptXml } from "../../sheet/keptXml";
 import type { WorkbookParts } from "../file/unpackWorkbook";
-import { xmlEscape } from "../file/xmlEscape";
 import { addPart } from "./addPart";
-import { keptNamespace } from "./keptNamespace";
 import { keptPartPath } from "./keptPartPath";
 
 const RELATIONSHIP = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/customXml";
@@ -10,11 +9,9 @@ const RELATIONSHIP = "http://schemas.openxmlformats.org/officeDocument/2006/rela
 /** The parts with these texts kept in them. */
 export function writeKeptPart(parts: WorkbookParts, kept: ReadonlyMap<string, string>): WorkbookParts {
   if (kept.size === 0 && keptPartPath(parts) === undefined) return parts;
-  const texts = [...kept].map(([key, text]) => `<text key="${xmlEscape(key)}">${xmlEscape(text)}</text>`).join("");
-  const xml = `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<kept xmlns="${keptNamespace}">${texts}</kept>`;
   return addPart(parts, {
     path: keptPartPath(parts) ?? freePath(parts),
-    content: strToU8(xml),
+    content: strToU8(keptXml(kept)),
     contentType: "application/xml",
     relationship: RELATIONSHIP,
   });
