@@ -4,6 +4,7 @@ import { engineFunctions, type Functions } from "./functions/engineFunctions";
 import { functionDescriptions } from "./functions/functionDescriptions";
 import type { BlankHabit } from "./functions/hostArgument";
 import { createGrid, type Grid } from "./grid/createGrid";
+import { finishStart } from "./grid/finishStart";
 import { spellOutRowReferences } from "./grid/spellOutRowReferences";
 import { chooseFile } from "./page/chooseFile";
 import { download } from "./page/download";
@@ -14,6 +15,7 @@ import { moveBetweenRegions } from "./page/moveBetweenRegions";
 import { offerKeptCopy } from "./page/offerKeptCopy";
 import { openDesk, type Desk } from "./page/openDesk";
 import { sayHowDatesAreRead } from "./page/sayHowDatesAreRead";
+import { sayWhenBusy } from "./page/sayWhenBusy";
 import { switchPane } from "./page/switchPane";
 
 const NAMESPACE = "TACK";
@@ -41,6 +43,7 @@ export async function startBench({ functionOf, metadata }: Pick<Functions, "func
   spellOutRowReferences(grid);
   mirrorActiveCell(grid, sentences);
   sayHowDatesAreRead(grid);
+  sayWhenBusy(grid);
   switchPane();
   moveBetweenRegions();
   dark.addEventListener("change", () => api.toggleDarkMode(dark.matches));
@@ -69,6 +72,7 @@ export async function startBench({ functionOf, metadata }: Pick<Functions, "func
   });
   const sample = await fetch(`sample-workbooks/${SAMPLE}`);
   await desk.open(new Uint8Array(await sample.arrayBuffer()), SAMPLE);
+  finishStart(grid);
   document.body.dataset.ready = "true";
   await offerKeptCopy((bytes, fileName) => desk.open(bytes, fileName, { anyway: true, opened: unsaved.edited }));
   return { grid, desk };

@@ -55,6 +55,8 @@ export const benchConfig = ({ entry, folder, bindings }) => ({
     name: "bench",
     buildDependencies: { config: [fileURLToPath(import.meta.url)] },
   },
+  // A cache that cannot be read, as when two builds run at once, is no news: all is built anew.
+  infrastructureLogging: { level: "error" },
   performance: { hints: false },
 });
 

@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { goToCell } from "./goToCell";
 import { clear } from "./clear";
 import { openBench, type OpenBench } from "./openBench";
+import { settled } from "./settled";
 import { shownAt } from "./shownAt";
 import { type } from "./type";
 
@@ -47,7 +48,7 @@ test("typing a function shows what its arguments are, pointing at the table puts
   await page.waitForTimeout(500);
   await page.keyboard.type(",AsOf)", { delay: 20 });
   await page.keyboard.press("Enter");
-  await page.waitForTimeout(800);
+  await settled(page);
   await page.setViewportSize({ width: 1400, height: 850 });
   expect(await shownAt(page, TRY, "A9")).toMatch(/Lender .*=TACK\.LENDERTOTALS\(Loans!A4:[A-Z]+\d+,AsOf\)/);
   expect(await shownAt(page, TRY, "B9")).toContain("Pieces out");
@@ -70,7 +71,7 @@ test("a whole table by its name spills, and undo takes it back", async () => {
   await type(page, TRY, "A9", "=TACK.LENDERTOTALS(Loans[#All],AsOf)");
   expect(await shownAt(page, TRY, "B9")).toContain("Pieces out");
   await page.keyboard.press("Control+z");
-  await page.waitForTimeout(900);
+  await settled(page);
   expect(await shownAt(page, TRY, "B9")).not.toContain("Pieces out");
 });
 
@@ -78,7 +79,7 @@ test("[@Column], a bracket half typed, and a formula after it", async () => {
   const { page } = bench;
   await type(page, TRY, "E20", "=Loans[@Terms");
   await page.keyboard.press("Escape");
-  await page.waitForTimeout(300);
+  await settled(page);
   await type(page, TRY, "E21", "=SUM(1,2)");
   expect(await shownAt(page, TRY, "E21")).toContain("3");
   await clear(page, TRY, "E20");
@@ -112,10 +113,10 @@ test("blanks sent as 0 calculate anew, and give the same", async () => {
   const { page } = bench;
   const before = await shownAt(page, "Totals", "C6");
   await page.locator("#blanks").check();
-  await page.waitForTimeout(1500);
+  await settled(page);
   expect(await shownAt(page, "Totals", "C6")).toBe(before);
   await page.locator("#blanks").uncheck();
-  await page.waitForTimeout(1500);
+  await settled(page);
   expect(await shownAt(page, "Totals", "C6")).toBe(before);
 });
 
@@ -131,5 +132,5 @@ function number(said: string): number {
 
 async function undo(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Undo" }).click();
-  await page.waitForTimeout(900);
+  await settled(page);
 }

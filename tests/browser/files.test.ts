@@ -4,6 +4,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { plainWorkbook } from "../bench/plainWorkbook";
 import { insertRowAbove3 } from "./insertRowAbove3";
 import { openBench, type OpenBench } from "./openBench";
+import { settled } from "./settled";
 import { shownAt } from "./shownAt";
 import { type } from "./type";
 
@@ -81,7 +82,7 @@ test("one's own file opens in place of the sample, and what was saved is in it",
   const parts = await saved();
   await choose("my own.xlsx", zipSync(parts));
   await page.waitForFunction(() => document.getElementById("file-name")?.textContent === "my own.xlsx");
-  await page.waitForTimeout(1500);
+  await settled(page);
   expect(await shownAt(page, TRY, "B20")).toContain("second thought");
   expect(await shownAt(page, TRY, "A22")).toContain("Lender");
   expect(await shownAt(page, TRY, "B22")).toContain("Pieces out");
@@ -104,13 +105,14 @@ test("rows put in by the grid's own menu are in the saved file, with the table a
 test("changes survive a reload: the page offers the copy it kept", async () => {
   const { page } = bench;
   await type(page, TRY, "C20", "kept over the reload");
+  // The page keeps a copy once the typing has paused, and tells nobody.
   await page.waitForTimeout(2500);
   page.once("dialog", (dialog) => void dialog.accept());
   await page.reload();
   await page.waitForSelector("body[data-ready]");
   await page.locator("#notice-text", { hasText: "not saved" }).waitFor();
   await page.getByRole("button", { name: "Open the copy" }).click();
-  await page.waitForTimeout(4000);
+  await page.locator("#unsaved").waitFor();
   expect(await shownAt(page, TRY, "C20")).toContain("kept over the reload");
   expect(await page.locator("#unsaved").isVisible()).toBe(true);
 });
@@ -126,9 +128,9 @@ test("a sheet that the file protects takes no typing, and the others do", async 
   page.once("dialog", (dialog) => void dialog.accept());
   await choose("protected.xlsx", zipSync(parts));
   await page.waitForFunction(() => document.getElementById("file-name")?.textContent === "protected.xlsx");
-  await page.waitForTimeout(1500);
+  await settled(page);
   await page.locator("#grid").getByText("Lenders", { exact: true }).first().click();
-  await page.waitForTimeout(900);
+  await settled(page);
   const cells = await page.locator('#grid canvas[id^="univer-sheet-main-canvas"]').boundingBox();
   if (cells === null) throw new Error("The grid has no canvas");
   await page.mouse.click(cells.x + 150, cells.y + 118);

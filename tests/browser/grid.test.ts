@@ -1,5 +1,6 @@
 import { insertRowAbove3 } from "./insertRowAbove3";
 import { openBench, type OpenBench } from "./openBench";
+import { settled } from "./settled";
 import { shownAt } from "./shownAt";
 import { type } from "./type";
 
@@ -65,7 +66,7 @@ test("F6 leads from the grid to the pane, to the header and back", async () => {
   await page.keyboard.press("F6");
   expect(await region()).toContain("grid");
   await page.keyboard.press("ArrowDown");
-  await page.waitForTimeout(400);
+  await settled(page);
   expect(await page.locator("#cell-text").textContent()).toMatch(/^A2 /);
 });
 

@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { goToCell } from "./goToCell";
+import { settled } from "./settled";
 
 /** Puts one row in above row 3 of a sheet, by the menu of the row's number. */
 export async function insertRowAbove3(page: Page, sheet: string): Promise<void> {
@@ -13,5 +14,5 @@ export async function insertRowAbove3(page: Page, sheet: string): Promise<void> 
   const line = page.getByText(/rows above/).last();
   const { width, height } = (await line.boundingBox()) ?? { width: 0, height: 0 };
   await line.click({ position: { x: width - 8, y: height / 2 } });
-  await page.waitForTimeout(1500);
+  await settled(page);
 }

@@ -44,8 +44,6 @@ export async function openBench({
   const address = `http://127.0.0.1:${port}/`;
   await page.goto(address);
   await page.waitForSelector("body[data-ready]", { timeout: 60_000 });
-  // The grid's name box takes no orders in the first two seconds, while its last parts start.
-  await page.waitForTimeout(2500);
   const close = async () => {
     await browser.close();
     await new Promise((resolve) => server.close(resolve));
