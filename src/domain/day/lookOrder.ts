@@ -1,6 +1,6 @@
 import { fail } from "../fail";
 import type { Outcome } from "../outcome";
-import { bestOrder } from "../plan/bestOrder";
+import { searchedOrder } from "../plan/searchedOrder";
 import { dayEnd } from "../plan/dayEnd";
 import { dayOrderSteps } from "../plan/dayOrderSteps";
 import { keepsRules } from "../plan/keepsRules";
@@ -42,7 +42,7 @@ export function lookOrder(day: Day, effort?: LookOrderEffort): Outcome<OrderedDa
   const { tries, beginnings, seed, nearestWidth } = effort ?? lookOrderEffort(looks.length);
   const task = { ...rules, cost: (order: readonly number[]) => dayEnd(work, order) };
   const steps = dayOrderSteps(work);
-  const best = bestOrder(task, steps, start, { tries, beginnings, seed });
+  const best = searchedOrder(task, steps, start, { tries, beginnings, seed });
   const order = nearestOrder(task, steps, best.order, tries, nearestWidth);
   return succeed({
     plan: planFromSchedule(looks, work, order, scheduledDay(work, order)),

@@ -1,4 +1,4 @@
-import type { OrderEffort } from "../plan/bestOrder";
+import type { OrderEffort } from "../plan/searchedOrder";
 
 /** How long an order is sought, and how widely one as good that is nearer to the order given. */
 export interface LookOrderEffort extends OrderEffort {

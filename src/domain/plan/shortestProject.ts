@@ -1,5 +1,5 @@
 import { criticalTails } from "./criticalTails";
-import { improvedOrder } from "./improvedOrder";
+import { shiftedOrder } from "./shiftedOrder";
 import { orderByRank } from "./orderByRank";
 import type { Project } from "./project";
 import { projectBound } from "./projectBound";
@@ -18,9 +18,12 @@ export interface ShortProject {
 
 /** Orders of its activities that are costed for one project, unless the bound is met before. */
 const DEFAULT_TRIES = 50_000;
+/** Several short searches from the same beginning come further than one long one. */
+const ROUNDS = 10;
 
 /**
- * The schedule found that ends soonest, from the longest remaining chain first, improved by shifting and polishing.
+ * The schedule found that ends soonest, from the longest remaining chain first, improved by shifting and polishing
+ * in several rounds.
  *
  * The same project, tries and seed give the same schedule everywhere. Needs never above capacities, and no circle.
  */
@@ -31,7 +34,12 @@ export function shortestProject(project: Project, tries = DEFAULT_TRIES, seed = 
     task.before,
     criticalTails(project).map((tail) => -tail),
   );
-  const { order } = improvedOrder(task, longestTailFirst, { tries, seed, target: bound });
-  const starts = serialSchedule(project, order);
+  let best = shiftedOrder(task, longestTailFirst, { tries: 1, seed, target: bound });
+  for (let round = 0; round < ROUNDS && best.cost > bound; round++) {
+    const effort = { tries: Math.ceil(tries / ROUNDS), seed: seed + round, target: bound };
+    const found = shiftedOrder(task, longestTailFirst, effort);
+    if (found.cost < best.cost) best = found;
+  }
+  const starts = serialSchedule(project, best.order);
   return { starts, end: projectEnd(project, starts), bound };
 }

@@ -30,7 +30,7 @@ const TRIES_A_POLISH = 50;
  * order now, or than the order some tries ago. `start` keeps the rules; so does the result, which never costs more.
  * The same effort gives the same order everywhere.
  */
-export function improvedOrder(task: OrderTask, start: readonly number[], effort: SearchEffort): CostedOrder {
+export function shiftedOrder(task: OrderTask, start: readonly number[], effort: SearchEffort): CostedOrder {
   const random = seededRandom(effort.seed);
   const upTo = (bound: number): number => Math.floor(random() * bound);
   const before = allBefore(task.before);
@@ -65,7 +65,7 @@ export function improvedOrder(task: OrderTask, start: readonly number[], effort:
   if (current.length < 2) return best;
   for (let turn = 0; tries < effort.tries && best.cost > effort.target; turn++) {
     const length = 1 + upTo(Math.min(largestBlock, current.length - 1));
-    const moved = shifted(
+    const moved = withBlockShifted(
       current,
       before,
       upTo(current.length - length + 1),
@@ -84,7 +84,7 @@ export function improvedOrder(task: OrderTask, start: readonly number[], effort:
 }
 
 /** The order with a block shifted towards a place, up to the first thing that must stay on its side; null where it cannot move. */
-function shifted(
+function withBlockShifted(
   order: readonly number[],
   before: readonly ReadonlySet<number>[],
   from: number,

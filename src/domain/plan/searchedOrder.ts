@@ -1,5 +1,5 @@
 import { firstBound } from "./firstBound";
-import { improvedOrder } from "./improvedOrder";
+import { shiftedOrder } from "./shiftedOrder";
 import { layeredOrder } from "./layeredOrder";
 import type { OrderSteps } from "./orderSteps";
 import type { OrderTask } from "./orderTask";
@@ -14,7 +14,7 @@ export interface OrderEffort {
 }
 
 /** The best order found, and what is known of it. */
-export interface BestOrder {
+export interface SearchedOrder {
   readonly order: readonly number[];
   readonly cost: number;
   /** No order that keeps the rules costs less; where it is the cost itself, the order is proved best. */
@@ -30,13 +30,13 @@ const WIDENING = 6;
  * A narrow layered search finds an order and a bound, shifting blocks improves on it, and layered searches that grow
  * wider and wider try to prove it best, until they do or the effort is spent.
  */
-export function bestOrder<State>(
+export function searchedOrder<State>(
   task: OrderTask,
   steps: OrderSteps<State>,
   start: readonly number[],
   effort: OrderEffort,
-): BestOrder {
-  let best: BestOrder = { order: start, cost: task.cost(start), bound: firstBound(task, steps) };
+): SearchedOrder {
+  let best: SearchedOrder = { order: start, cost: task.cost(start), bound: firstBound(task, steps) };
   if (task.count === 0) return { ...best, bound: best.cost };
   let beginningsLeft = effort.beginnings;
 
@@ -51,7 +51,7 @@ export function bestOrder<State>(
   if (best.bound < best.cost && widest() >= FIRST_WIDTH) search(FIRST_WIDTH);
   if (best.bound < best.cost) {
     const { tries, seed } = effort;
-    best = { ...best, ...improvedOrder(task, best.order, { tries, seed, target: best.bound }) };
+    best = { ...best, ...shiftedOrder(task, best.order, { tries, seed, target: best.bound }) };
   }
   for (let width = FIRST_WIDTH * WIDENING; best.bound < best.cost && widest() > FIRST_WIDTH; width *= WIDENING) {
     // What is left is spent at once when it would not do for two more passes.
