@@ -1,25 +1,14 @@
+import { closedDaysColumn } from "./closedDaysColumn";
 import type { ClosedDaysFound } from "./closedDaysFound";
-import { nameKey } from "./nameKey";
 import { readDate } from "./readDate";
-import type { SheetSnapshot, TableArea } from "./sheetSnapshot";
+import type { SheetSnapshot } from "./sheetSnapshot";
 import { structuredReference } from "./structuredReference";
-
-/** What a column of such days is headed. */
-const HEADINGS = [
-  "closed",
-  "closed days",
-  "closed dates",
-  "holiday",
-  "holidays",
-  "bank holidays",
-  "public holidays",
-].map(nameKey);
 
 /** The first table of the workbook with a column of closed days. Cells of it that are no date are passed over. */
 export function readClosedDaysFound(sheets: readonly SheetSnapshot[]): ClosedDaysFound {
   for (const sheet of sheets) {
     for (const area of sheet.tables) {
-      const column = columnOf(sheet, area);
+      const column = closedDaysColumn(sheet, area);
       if (column === null) continue;
       const top = area.row - sheet.firstRow + 1;
       const days = sheet.values.slice(top, top + area.rowCount - 1).flatMap((cells) => {
@@ -34,14 +23,4 @@ export function readClosedDaysFound(sheets: readonly SheetSnapshot[]): ClosedDay
     }
   }
   return { days: [], place: null };
-}
-
-function columnOf(sheet: SheetSnapshot, area: TableArea): number | null {
-  const headings = sheet.values[area.row - sheet.firstRow] ?? [];
-  const left = area.column - sheet.firstColumn;
-  for (let column = left; column < left + area.columnCount; column++) {
-    const heading = headings[column];
-    if (typeof heading === "string" && HEADINGS.includes(nameKey(heading))) return column;
-  }
-  return null;
 }

@@ -1,7 +1,7 @@
 import { fail } from "../../src/domain/fail";
 import type { Outcome } from "../../src/domain/outcome";
 import { succeed } from "../../src/domain/succeed";
-import type { BuildPlan, NewColumns } from "../../src/sheet/buildPlan";
+import type { BuildPlan, NewColumns, NewRows } from "../../src/sheet/buildPlan";
 import type { Cell } from "../../src/sheet/cell";
 import type { CellEdit, WriteReceipt } from "../../src/sheet/cellEdit";
 import type { CellArea } from "../../src/sheet/cellArea";

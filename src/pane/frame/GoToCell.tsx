@@ -5,7 +5,7 @@ import { usePane } from "./usePane";
 
 const useStyles = makeStyles({
   button: {
-    minWidth: 0,
+    minWidth: "24px",
     minHeight: "24px",
     maxWidth: "100%",
     paddingLeft: tokens.spacingHorizontalXS,

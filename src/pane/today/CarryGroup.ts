@@ -20,7 +20,7 @@ export interface CarryPart extends CarriedLoad {
   readonly caution: CarryingCaution | null;
 }
 
-/** What is carried back on one day. */
+/** What is carried back on one day; what cannot be weighed is counted among the pieces. */
 export interface CarryGroup extends CarriedLoad {
   /** The day it is due; on the day looked at what is late goes with it. */
   readonly day: number;
@@ -28,6 +28,6 @@ export interface CarryGroup extends CarriedLoad {
   readonly lenders: readonly CarryPart[];
   /** null where no piece of the day has a bag. */
   readonly bags: readonly CarryPart[] | null;
-  /** What cannot be weighed and is in none of the figures. */
+  /** What cannot be weighed and is in none of the weights. */
   readonly untold: readonly UntoldLine[];
 }

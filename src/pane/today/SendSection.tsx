@@ -1,4 +1,5 @@
 import { GoToCell } from "../frame/GoToCell";
+import { HolidaysHelper } from "../holidays/HolidaysHelper";
 import { sayCount } from "../sayCount";
 import { sayDay } from "../sayDay";
 import { LineList } from "./LineList";
@@ -49,6 +50,10 @@ export function SendSection({ sends, asOf }: { readonly sends: SendList; readonl
           ))}
         .
       </p>
+      <details>
+        <summary className={styles.summary}>Public holidays for the closed days</summary>
+        <HolidaysHelper />
+      </details>
     </section>
   );
 }

@@ -64,6 +64,7 @@ function groupOf(rows: readonly Going[], day: number): CarryGroup {
   return {
     day,
     ...load,
+    pieces: countOf(rows),
     caution: cautionForCarrying(load.weighedGrams + load.estimatedGrams),
     lenders: partsOf(known, "lender", false),
     bags: isBagged ? partsOf(known, "bag", true) : null,
@@ -77,7 +78,11 @@ function groupOf(rows: readonly Going[], day: number): CarryGroup {
 function loadOf(rows: readonly Going[]): CarriedLoad {
   const grams = carriedGrams({ count: rows.length, at: (index) => rows[index]!.piece });
   const { weighedGrams, estimatedGrams } = grams.ok ? grams.value : { weighedGrams: 0, estimatedGrams: 0 };
-  return { pieces: rows.reduce((sum, { quantity }) => sum + quantity, 0), weighedGrams, estimatedGrams };
+  return { pieces: countOf(rows), weighedGrams, estimatedGrams };
+}
+
+function countOf(rows: readonly Going[]): number {
+  return rows.reduce((sum, { quantity }) => sum + quantity, 0);
 }
 
 /** The rows by lender or by bag, in the order of the sheet; those without one last. */

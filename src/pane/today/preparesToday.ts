@@ -22,7 +22,7 @@ export interface PrepareLine {
   readonly sheetName: string;
   readonly name: string;
   readonly lender: string;
-  /** The day it leaves: the last day to send it where it goes by courier, else the day it is due. */
+  /** The day it leaves: the last day to send it where a courier still makes it, else the day it is due. */
   readonly goes: number;
   readonly isSent: boolean;
   /** "undo the alteration (hem up)", "take the tape off the soles". */
@@ -49,8 +49,10 @@ export function preparesToday(
       const due = returnDay(row);
       const quantity = quantityHeld(row, asOf);
       if (due === null || isProblem(due) || isProblem(quantity) || quantity === 0) continue;
-      const sendBy = sendByOf.get(rowKey(placeOf(table, row.row, [])));
-      const goes = sendBy ?? due;
+      // What is too late for the courier is taken by hand.
+      const sendBy = sendByOf.get(rowKey(placeOf(table, row.row, []))) ?? -Infinity;
+      const isSent = sendBy >= asOf;
+      const goes = isSent ? sendBy : due;
       if (goes > asOf + usualWarningDays) continue;
       const tasks = tasksOf(table, row);
       const first = tasks[0];
@@ -61,7 +63,7 @@ export function preparesToday(
         name: namePiece(row),
         lender: typeof row.lender === "string" ? row.lender : "",
         goes,
-        isSent: sendBy !== undefined,
+        isSent,
         tasks: tasks.map(({ task }) => task),
       });
     }

@@ -42,10 +42,12 @@ test("what is late or due within three days and is not as it came is to be undon
   ]);
 });
 
-test("what goes by courier counts from the last day to send it", async () => {
+test("what goes by courier counts from the last day to send it, and from the day it is due once that is past", async () => {
   // Due Wednesday the 11th: three working days before is Friday the 6th.
   const lines = await preparesOf([["a", "dress", "By courier", ASOF - 9, ASOF + 6, null, "hem up", null, null]]);
   expect(lines).toMatchObject([{ name: "a", goes: ASOF + 1, isSent: true }]);
+  const tooLate = await preparesOf([["a", "dress", "By courier", ASOF - 9, ASOF + 1, null, "hem up", null, null]]);
+  expect(tooLate).toMatchObject([{ name: "a", goes: ASOF + 1, isSent: false }]);
 });
 
 test("what is undone, needs nothing, is back or never was altered stands in no list", async () => {
