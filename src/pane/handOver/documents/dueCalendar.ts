@@ -14,6 +14,7 @@ import type { HandOverSource } from "./HandOverSource";
 import { heldPieces, type HeldPiece } from "./heldPieces";
 import type { LenderCard } from "./LenderCard";
 import { lenderCards } from "./lenderCards";
+import { unreadCells } from "./unreadCells";
 
 /** What one lender is due on one day. Its first piece tells it from others, also once that piece is back. */
 interface DueGroup {
@@ -68,6 +69,7 @@ export function dueCalendar(source: HandOverSource): HandOverDocument {
       ...(sends.isAnyCourierKnown
         ? []
         : ["No lender has courier days, so there are no entries for sending: fill the column Courier days."]),
+      ...unreadCells(held, ["due"]),
       ...untold,
     ],
   };

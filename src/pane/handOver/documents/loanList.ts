@@ -14,6 +14,7 @@ import type { HandOverDocument } from "./HandOverDocument";
 import type { HandOverSource } from "./HandOverSource";
 import { heldPieces, type HeldPiece } from "./heldPieces";
 import { heldValue } from "./heldValue";
+import { unreadCells } from "./unreadCells";
 
 const HEADINGS = [
   "Lender",
@@ -58,7 +59,11 @@ export function loanList(source: HandOverSource): HandOverDocument {
     },
     table: rows.length === 0 ? null : table,
     ownFile: null,
-    missing: [...(rows.length === 0 ? [`Nothing is out on ${sayDay(source.asOf)}.`] : []), ...untold],
+    missing: [
+      ...(rows.length === 0 ? [`Nothing is out on ${sayDay(source.asOf)}.`] : []),
+      ...unreadCells(held, ["due", "value"]),
+      ...untold,
+    ],
   };
 }
 

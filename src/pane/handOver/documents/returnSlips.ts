@@ -17,6 +17,7 @@ import { heldValue } from "./heldValue";
 import type { LenderCard } from "./LenderCard";
 import { lenderCards } from "./lenderCards";
 import { talentNamed } from "./talentNamed";
+import { unreadCells } from "./unreadCells";
 
 const HEADINGS = [
   "Piece",
@@ -60,6 +61,10 @@ export function returnSlips(source: HandOverSource): HandOverDocument {
       ...talentNamed(
         lenders.flatMap(({ pieces }) => pieces),
         held,
+      ),
+      ...unreadCells(
+        lenders.flatMap(({ pieces }) => pieces),
+        ["due", "value"],
       ),
       ...untold,
     ],
