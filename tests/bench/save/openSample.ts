@@ -34,6 +34,7 @@ export function untouched(file: OpenedFile): SavingBook {
       rowData: data.rowData ?? {},
       columns: columnStates({ columnData: data.columnData ?? {} }),
       merges: [],
+      lists: [],
       tables: (tables[sheetId] ?? []).map((table) => ({
         name: table.name,
         reference: reference(table),

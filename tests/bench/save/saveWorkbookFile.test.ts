@@ -1,5 +1,7 @@
 import { strFromU8, unzipSync } from "fflate";
+import { openedTables } from "../../../src/bench/file/openedTables";
 import { saveWorkbookFile } from "../../../src/bench/save/saveWorkbookFile";
+import type { SavingSheet } from "../../../src/bench/save/savingBook";
 import { openBytes, openSample, untouched, withCells } from "./openSample";
 
 const LOANS = "xl/worksheets/sheet2.xml";
@@ -157,4 +159,45 @@ test("texts kept for the pane come back from the file, whatever they hold", asyn
   const kept = new Map([["columns", JSON.stringify({ value: 'Ins. "amt" <&> é\u2028' })]]);
   const again = await openBytes(saveWorkbookFile(file, { ...untouched(file), kept }));
   expect(readKeptPart(again.parts)).toEqual(kept);
+});
+
+test("a sheet that was added keeps its table and its lists in the file", async () => {
+  const file = await openSample();
+  const book = untouched(file);
+  const [job] = book.sheets;
+  if (job === undefined) throw new Error("The sample has changed");
+  const look = job.state.values().next().value?.values().next().value?.look;
+  if (look === undefined) throw new Error("The sample has changed");
+  const cell = (value: string | null) => ({ value, formula: null, spill: null, spilled: false, look });
+  const state = new Map(
+    [
+      ["Lender", "Say <yes> & no"],
+      ["Ado", "yes"],
+    ].map((row, index) => [index, new Map(row.map((value, column) => [column, cell(value)] as const))]),
+  );
+  const added: SavingSheet = {
+    ...job,
+    sheetId: "new",
+    name: "Asked",
+    state,
+    columns: new Map(),
+    tables: [{ name: "Asked", reference: "A1:B2", headings: ["Lender", "Say <yes> & no"] }],
+    lists: [
+      { reference: "A2:A501", source: "='Lenders'!$A$5:$A$504", isStrict: false },
+      { reference: "B2:B501", source: "yes,no", isStrict: true },
+    ],
+  };
+  const again = await openBytes(saveWorkbookFile(file, { ...book, sheets: [...book.sheets, added] }));
+  const sheetId = again.book.sheets.find(({ name }) => name === "Asked")?.sheetId ?? "";
+  expect(openedTables(again.data)[sheetId]).toMatchObject([
+    { name: "Asked", row: 0, column: 0, rowCount: 2, columnCount: 2 },
+  ]);
+  const lists = JSON.parse(
+    again.data.resources?.find(({ name }) => name === "SHEET_DATA_VALIDATION_PLUGIN")?.data ?? "{}",
+  ) as Record<string, { formula1: string }[]>;
+  expect(lists[sheetId]?.map(({ formula1 }) => formula1)).toEqual(["='Lenders'!$A$5:$A$504", "yes,no"]);
+  const ids = Object.entries(again.parts).flatMap(([path, bytes]) =>
+    path.startsWith("xl/tables/") ? (/<table\b[^>]*\bid="(\d+)"/.exec(strFromU8(bytes))?.[1] ?? []) : [],
+  );
+  expect(new Set(ids).size).toBe(ids.length);
 });
