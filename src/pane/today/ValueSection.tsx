@@ -1,10 +1,12 @@
 import { Button, Field, Input, mergeClasses } from "@fluentui/react-components";
-import { useEffect, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import { sayProblem } from "../../domain/wording";
 import { usePane } from "../frame/usePane";
 import { sayCount } from "../sayCount";
+import { sayDay } from "../sayDay";
 import { sayMoney } from "../sayMoney";
 import { againstCover } from "./againstCover";
+import { type CoverSpan, coverSpans } from "./coverSpans";
 import { coverKey } from "./coverKey";
 import type { CoverLimits } from "./CoverLimits";
 import { coverText } from "./coverText";
@@ -26,6 +28,10 @@ export function ValueSection({ value, limits, asOf }: ValueSectionProps) {
   const { currency, valueOut, piecesHeld, piecesUnvalued, unread } = value;
   const limit = limits.get(currency);
   const cover = againstCover(valueOut, limit);
+  const spans = useMemo(
+    () => (limit === undefined ? [] : coverSpans(value.rows, limit, asOf)),
+    [value.rows, limit, asOf],
+  );
   const headingId = `today-value-${currency}`;
   return (
     <section className={styles.section} aria-labelledby={headingId}>
@@ -45,6 +51,18 @@ export function ValueSection({ value, limits, asOf }: ValueSectionProps) {
         {sayCount(piecesHeld, "piece", "pieces")} held, those that come back on the day counted
         {piecesUnvalued > 0 && `; ${piecesUnvalued} without a value`}.
       </p>
+      {spans.length > 0 && (
+        <>
+          <h3 className={mergeClasses(styles.part, styles.alarm)}>Days over the cover</h3>
+          <ul className={styles.list}>
+            {spans.map((span) => (
+              <li key={span.from} className={styles.line}>
+                {saySpan(span, currency)}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
       {unread.length > 0 && (
         <>
           <p className={styles.note}>Left out, since the row cannot be read:</p>
@@ -55,6 +73,12 @@ export function ValueSection({ value, limits, asOf }: ValueSectionProps) {
       <ValuePicture value={value} asOf={asOf} limit={limit} />
     </section>
   );
+}
+
+function saySpan({ from, until, value, overBy }: CoverSpan, currency: string): string {
+  const days =
+    until === from ? sayDay(from) : `${sayDay(from)} until ${until === null ? "all is back" : sayDay(until)}`;
+  return `${days}: up to ${sayMoney(value, currency)}, over by ${sayMoney(overBy, currency)}`;
 }
 
 function LimitForm({ currency, limits }: { readonly currency: string; readonly limits: CoverLimits }) {

@@ -77,6 +77,7 @@ function currencyToday(
     piecesHeld,
     piecesUnvalued,
     unread: unread.filter(({ row }) => quantityHeld(row, asOf, true) !== 0).map(({ line }) => line),
+    rows: readable,
     days: byDay.map(([day, , value]) => ({ day, valueOut: value })),
   };
 }
