@@ -72,3 +72,6 @@ async function bundle({ entry, folder }) {
     await promisify(compiler.close).call(compiler);
   }
 }
+
+// Run as a program it builds; unhandled, a rejection ends it with an error.
+if (process.argv[1] === fileURLToPath(import.meta.url)) void buildBench();
