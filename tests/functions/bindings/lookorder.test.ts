@@ -25,10 +25,11 @@ describe.each(days)("$sheet of the sample workbook", ({ looks, call }) => {
 
   test("is what DAYPLAN says of the looks in that order", () => {
     const order = sample.lookHeadings.indexOf("Order");
-    const reordered = looks.map((row, at) => {
-      if (at === 0) return row;
-      return row.with(order, 1 + names(found).indexOf(row[sample.lookHeadings.indexOf("Look")]));
-    });
+    const label = sample.lookHeadings.indexOf("Look");
+    const placeOf = (row: unknown[]): number => 1 + names(found).indexOf(row[label]);
+    const reordered = looks.map((row, at) =>
+      row.map((cell, column) => (at > 0 && column === order ? placeOf(row) : cell)),
+    );
     expect(dayplan(reordered, call, sample.people)).toEqual(found);
   });
 });
