@@ -88,12 +88,18 @@ function countOf(rows: readonly Going[]): number {
 /** The rows by lender or by bag, in the order of the sheet; those without one last. */
 function partsOf(rows: readonly Going[], field: "lender" | "bag", isLifted: boolean): readonly CarryPart[] {
   const parts = new Map<string, { readonly name: string; readonly rows: Going[] }>();
+  // Names repeat down a sheet, and the key of one costs more than all the rest of the row.
+  const partOf = new Map<string, { readonly name: string; readonly rows: Going[] }>();
   for (const going of rows) {
     const name = cellText(going.table, going.row.row, field);
-    const key = nameKey(name) || name;
-    const part = parts.get(key) ?? { name, rows: [] };
+    let part = partOf.get(name);
+    if (part === undefined) {
+      const key = nameKey(name) || name;
+      part = parts.get(key) ?? { name, rows: [] };
+      parts.set(key, part);
+      partOf.set(name, part);
+    }
     part.rows.push(going);
-    parts.set(key, part);
   }
   return [...parts.values()]
     .sort((a, b) => Number(a.name === "") - Number(b.name === ""))

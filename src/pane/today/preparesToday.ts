@@ -43,6 +43,13 @@ export function preparesToday(
   const keeping = pieces.filter(({ table }) => keepsAlterations(table) || keepsTape(table));
   if (keeping.length === 0) return null;
   const sendByOf = new Map(sends?.lines.map(({ at, sendBy }) => [rowKey(at), sendBy]));
+  // Kinds repeat down a sheet, and reading one costs more than all the rest of the row.
+  const isShodIn = new Map<string, boolean>();
+  const isShod = (text: string): boolean => {
+    const known = isShodIn.get(text) ?? /^(?:shoes|boots)$/.test(readKind(text) ?? "");
+    isShodIn.set(text, known);
+    return known;
+  };
   const lines: PrepareLine[] = [];
   for (const { table, rows } of keeping) {
     for (const row of rows) {
@@ -54,7 +61,7 @@ export function preparesToday(
       const isSent = sendBy >= asOf;
       const goes = isSent ? sendBy : due;
       if (goes > asOf + usualWarningDays) continue;
-      const tasks = tasksOf(table, row);
+      const tasks = tasksOf(table, row, isShod);
       const first = tasks[0];
       if (first === undefined) continue;
       lines.push({
@@ -84,7 +91,11 @@ function rowKey({ sheetId, row }: CellPosition): string {
 }
 
 /** As the sheet check has it: what is done, or not applicable, needs nothing. */
-function tasksOf(table: SheetTable, piece: PieceRow): readonly { readonly field: string; readonly task: string }[] {
+function tasksOf(
+  table: SheetTable,
+  piece: PieceRow,
+  isShod: (text: string) => boolean,
+): readonly { readonly field: string; readonly task: string }[] {
   const row = { table, row: piece.row };
   const tasks = [];
   const alteration = cellIn(row, "alteration");
@@ -95,8 +106,7 @@ function tasksOf(table: SheetTable, piece: PieceRow): readonly { readonly field:
     tasks.push({ field: "alterationUndone", task });
   }
   const named = piece.kind ?? piece.description;
-  const kind = keepsTape(table) && typeof named === "string" ? readKind(named) : null;
-  if ((kind === "shoes" || kind === "boots") && !isDoneWith(row, "tapeOff"))
-    tasks.push({ field: "tapeOff", task: "take the tape off the soles" });
+  const isTaped = keepsTape(table) && typeof named === "string" && isShod(named);
+  if (isTaped && !isDoneWith(row, "tapeOff")) tasks.push({ field: "tapeOff", task: "take the tape off the soles" });
   return tasks;
 }
