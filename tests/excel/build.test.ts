@@ -63,3 +63,15 @@ test("an Excel that cannot widen a table says so and what to do", async () => {
     "It was not possible to change its columns (this Excel cannot widen a table for an add-in); type the headings beside the table.",
   );
 });
+
+test("an Excel that cannot lengthen a table says so and what to do", async () => {
+  const { probe, port } = started("1.12");
+  const sheetId = await probe.addSheet("Closed");
+  await probe.type(sheetId, 0, 0, "Closed");
+  await probe.addTable(sheetId, "ClosedDays", 0, 0, 2, 1);
+  const rows = { sheetId, tableName: "ClosedDays", row: 2, column: 0, rows: [[46115]], formats: ["yyyy-mm-dd"] };
+  const built = await port.build("Add", plan({ addRows: [rows] }));
+  expect(!built.ok && sayProblem(built.problem)).toBe(
+    "It was not possible to add rows (this Excel cannot lengthen a table for an add-in); type the rows below the table.",
+  );
+});

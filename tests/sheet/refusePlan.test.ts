@@ -88,3 +88,23 @@ test("names are taken whatever their case, by a sheet, a table or the same plan"
   ];
   expect(reason(held, { addSheets: twice })?.reason).toBe("host-refused");
 });
+
+const rows = { sheetId: "s0", tableName: "Loans", row: 2, column: 0, rows: [["boots"]], formats: [null] };
+
+test("blank cells right below the table take the rows, and only the very rows are taken away again", () => {
+  const before = sheet([["Piece"], ["coat"]], { tables: [table] });
+  expect(reason(before, { addRows: [rows] })).toBeNull();
+  const after = sheet([["Piece"], ["coat"], ["boots"]], { tables: [{ ...table, rowCount: 3 }] });
+  expect(reason(after, { removeRows: [rows] })).toBeNull();
+  const typed = sheet([["Piece"], ["coat"], ["mine"]], { tables: [{ ...table, rowCount: 3 }] });
+  expect(reason(typed, { removeRows: [rows] })).toMatchObject({ reason: "cells-changed", facts: { cells: "A3" } });
+});
+
+test("rows are refused where the table has grown, is gone, or its sheet is protected or gone", () => {
+  const grown = sheet([["Piece"], ["coat"], ["hat"]], { tables: [{ ...table, rowCount: 3 }] });
+  expect(reason(grown, { addRows: [rows] })).toMatchObject({ reason: "host-refused" });
+  expect(reason(sheet([["Piece"], ["coat"]]), { addRows: [rows] })).toMatchObject({ reason: "host-refused" });
+  const locked = sheet([["Piece"], ["coat"]], { tables: [table], isProtected: true });
+  expect(reason(locked, { addRows: [rows] })).toMatchObject({ reason: "sheet-protected" });
+  expect(reason(locked, { addRows: [{ ...rows, sheetId: "s9" }] })).toMatchObject({ reason: "sheet-gone" });
+});
