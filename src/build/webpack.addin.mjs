@@ -64,7 +64,7 @@ function shared(mode) {
     resolve: { extensions: [".ts", ".tsx", ".mjs", ".js", ".json"] },
     module: {
       // The tables of shared/ are imported by name, so that only what is used is bundled.
-      parser: { json: { namedExports: true } },
+      parser: { json: { namedExports: true, exportsDepth: 1 } },
       rules: [
         typeScriptRule,
         { test: /\.css$/, use: [require.resolve("style-loader"), require.resolve("css-loader")] },

@@ -30,7 +30,7 @@ const coercions = {
 const cells = fc.oneof(
   fc.anything({
     withNullPrototype: true,
-   
+
     withBigInt: true,
     withDate: true,
     withTypedArray: true,

@@ -20,4 +20,6 @@ describe.each(["en-GB", "fr", "es", "it", "de"])("%s", (locale) => {
 
 test("a short form that languages share can be either day", () => expect(weekdaysFromName("do")).toEqual([3, 6]));
 
-test.each(["", "x", "march", "to", " ", "monday lundi"])("%j is no weekday", (name) => expect(weekdaysFromName(name)).toEqual([]));
+test.each(["", "x", "march", "to", " ", "monday lundi"])("%j is no weekday", (name) =>
+  expect(weekdaysFromName(name)).toEqual([]),
+);
