@@ -15,7 +15,8 @@ export async function addSheet({ facade, grid }: OpenGrid, sheet: NewSheet): Pro
   const index = facade.getSheets().length;
   const columnCount = Math.max(26, headings.length + 4);
   const before = facade.getActiveSheet();
-  const added = facade.insertSheet(name, { index, sheet: { rowCount: 1000, columnCount } });
+  // The grid takes no table that is called like a sheet; a sheet that is called like a table it does take.
+  const added = facade.insertSheet(`${name} ${index}`, { index, sheet: { rowCount: 1000, columnCount } });
   // The grid goes to a new sheet by itself; the user is somewhere else.
   facade.setActiveSheet(before);
   const at = { sheetId: added.getSheetId(), row: 0, column: 0 };
@@ -29,6 +30,7 @@ export async function addSheet({ facade, grid }: OpenGrid, sheet: NewSheet): Pro
   area.setValues(cells);
   added.setFrozenRows(1);
   await added.addTable(tableName, area.getRange(), tableName, {});
+  added.setName(name);
   for (const [column, source] of lists.entries()) {
     if (source === null) continue;
     const builder = grid.api.newDataValidation();

@@ -1,6 +1,6 @@
 import { fail } from "../fail";
 import type { Outcome } from "../outcome";
-import { searchedOrder } from "../plan/searchedOrder";
+import { searchedDay } from "../plan/searchedDay";
 import { dayEnd } from "../plan/dayEnd";
 import { dayOrderSteps } from "../plan/dayOrderSteps";
 import { keepsRules } from "../plan/keepsRules";
@@ -39,11 +39,10 @@ export function lookOrder(day: Day, effort?: LookOrderEffort): Outcome<OrderedDa
   const start = orderWithin(rules);
   if (start === null) return lookOrderProblem(looks, rules);
 
-  const { tries, beginnings, seed, nearestWidth } = effort ?? lookOrderEffort(looks.length);
-  const task = { ...rules, cost: (order: readonly number[]) => dayEnd(work, order) };
-  const steps = dayOrderSteps(work);
-  const best = searchedOrder(task, steps, start, { tries, beginnings, seed });
-  const order = nearestOrder(task, steps, best.order, tries, nearestWidth);
+  const { nearestWidth, ...search } = effort ?? lookOrderEffort(looks.length);
+  const best = searchedDay(work, rules, start, search);
+  const task = { ...rules, cost: (tried: readonly number[]) => dayEnd(work, tried) };
+  const order = nearestOrder(task, dayOrderSteps(work), best.order, search.tries, nearestWidth);
   return succeed({
     plan: planFromSchedule(looks, work, order, scheduledDay(work, order)),
     minutesSaved: keepsRules(rules, given) ? (dayEnd(work, given) - best.cost) / 60 : null,

@@ -53,9 +53,14 @@ export function dayOrderSteps(work: DayWork): OrderSteps<PartDay> {
   function keptIfBelow(part: PartDay, limit: number): PartDay | null {
     const bound = boundOf(part);
     if (bound >= limit) return null;
-    const state = copiedDay(part.state);
+    const state = copiedDay(work, part.state);
     const { easedState } = part;
-    return { ...part, bound, state, easedState: easedState === trial ? state : easedState && copiedDay(easedState) };
+    return {
+      ...part,
+      bound,
+      state,
+      easedState: easedState === trial ? state : easedState && copiedDay(work, easedState),
+    };
   }
 
   return {

@@ -9,6 +9,8 @@ export interface LayeredOrder {
   readonly order: readonly number[] | null;
   /** No order costs less than this: the limit itself, or the order's cost, where nothing had to be dropped. */
   readonly bound: number;
+  /** How many beginnings were looked at. */
+  readonly beginnings: number;
 }
 
 interface Node<State> {
@@ -37,6 +39,7 @@ export function layeredOrder<State>(
   const fixedAt = new Map(rules.placeOf.map((place, thing) => [place, thing]));
   let layer: Node<State>[] = [{ state: steps.open, trail: null, left: all, bound: -Infinity, standing: null }];
   let leastDropped = limit;
+  let beginnings = 0;
   for (let place = 0; place < rules.count && layer.length > 0; place++) {
     const fixed = fixedAt.get(place);
     const best = new Map<string, Node<State>[]>();
@@ -46,6 +49,7 @@ export function layeredOrder<State>(
         if (fixed === undefined ? rules.placeOf[thing]! >= 0 : thing !== fixed) continue;
         if (rules.before[thing]!.some((other) => node.left.includes(other))) continue;
         const left = node.left.filter((other) => other !== thing);
+        beginnings++;
         const trail = { thing, before: node.trail };
         const state = steps.next(node.state, trail, left, limit);
         if (state === null) continue;
@@ -64,8 +68,8 @@ export function layeredOrder<State>(
     layer = kept;
   }
   const cheapest = layer.reduce<Node<State> | null>((a, b) => (a === null || b.bound < a.bound ? b : a), null);
-  if (cheapest === null || rules.count === 0) return { order: null, bound: leastDropped };
-  return { order: orderOfTrail(cheapest.trail), bound: Math.min(leastDropped, cheapest.bound) };
+  if (cheapest === null || rules.count === 0) return { order: null, bound: leastDropped, beginnings };
+  return { order: orderOfTrail(cheapest.trail), bound: Math.min(leastDropped, cheapest.bound), beginnings };
 }
 
 function addUnlessOutdone<State>(

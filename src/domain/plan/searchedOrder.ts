@@ -11,6 +11,8 @@ export interface OrderEffort {
   /** Beginnings of orders that the layered search may look at, over all its passes. */
   readonly beginnings: number;
   readonly seed: number;
+  /** What no order costs less than, where that is known already. */
+  readonly knownBound?: number;
 }
 
 /** The best order found, and what is known of it. */
@@ -22,7 +24,9 @@ export interface SearchedOrder {
 }
 
 const FIRST_WIDTH = 10;
-const WIDENING = 6;
+const WIDENING = 10;
+/** By how much a pass is trusted to need fewer beginnings than the one before. */
+const MOST_HOPED_FOR = 4;
 
 /**
  * The best order found from the one given, which keeps the rules; the result never costs more.
@@ -36,18 +40,25 @@ export function searchedOrder<State>(
   start: readonly number[],
   effort: OrderEffort,
 ): SearchedOrder {
-  let best: SearchedOrder = { order: start, cost: task.cost(start), bound: firstBound(task, steps) };
+  let best: SearchedOrder = {
+    order: start,
+    cost: task.cost(start),
+    bound: Math.max(effort.knownBound ?? -Infinity, firstBound(task, steps)),
+  };
   if (task.count === 0) return { ...best, bound: best.cost };
   let beginningsLeft = effort.beginnings;
+  let beginningsAWidth = (task.count * (task.count + 1)) / 2;
 
   function search(width: number): void {
-    const { order, bound } = layeredOrder(task, steps, best.cost, width);
-    beginningsLeft -= width * beginningsAWidth(task.count);
+    const { order, bound, beginnings } = layeredOrder(task, steps, best.cost, width);
+    beginningsLeft -= beginnings;
+    // Mostly far fewer than there could be, and about as many for each in the next pass.
+    beginningsAWidth = Math.max(beginnings / width, beginningsAWidth / MOST_HOPED_FOR);
     if (order !== null) best = { ...best, order, cost: task.cost(order) };
     best = { ...best, bound: Math.max(best.bound, bound) };
   }
 
-  const widest = (): number => Math.floor(beginningsLeft / beginningsAWidth(task.count));
+  const widest = (): number => Math.floor(beginningsLeft / beginningsAWidth);
   if (best.bound < best.cost && widest() >= FIRST_WIDTH) search(FIRST_WIDTH);
   if (best.bound < best.cost) {
     const { tries, seed } = effort;
@@ -58,9 +69,4 @@ export function searchedOrder<State>(
     search(widest() < width * WIDENING ? widest() : width);
   }
   return best;
-}
-
-/** How many beginnings a layered search of width 1 looks at: every thing that is left, in every layer. */
-function beginningsAWidth(count: number): number {
-  return Math.max(1, (count * (count + 1)) / 2);
 }

@@ -30,7 +30,7 @@ export function startPlan(
   today: number,
 ): BuildPlan {
   const sheetNames = workbook.sheets.map(({ name }) => name);
-  const tableNames = workbook.sheets.flatMap(({ tables }) => tables.map(({ name }) => name));
+  const tableNames = [...sheetNames, ...workbook.sheets.flatMap(({ tables }) => tables.map(({ name }) => name))];
   const chosen = found.filter(({ start }) => choice.tables.includes(start.id));
   const names = new Map<string, { readonly sheet: string; readonly table: string }>();
   for (const { start } of chosen) {

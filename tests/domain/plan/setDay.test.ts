@@ -13,7 +13,7 @@ test("a day that was copied, or set over another, goes on as the first would, an
       const all = work.looks.map((_, index) => index);
       const first = openDay(work);
       for (const index of all.slice(0, count)) placeLook(work, first, index, null, placed);
-      const copy = copiedDay(first);
+      const copy = copiedDay(work, first);
       const set = openDay(work);
       for (const index of all) placeLook(work, set, index, null, placed);
       setDay(set, first);

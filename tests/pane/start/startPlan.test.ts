@@ -90,7 +90,7 @@ test("lists point at the tables that come with them, and at those that are there
 test("a name that is taken gets a number", async () => {
   const taken = [{ name: "pieces", rows: [["hello"]] }];
   const { plan } = await started(taken, { tables: ["pieces"], columns: {}, withExamples: false });
-  expect(plan.addSheets.map(({ name, tableName }) => [name, tableName])).toEqual([["Pieces 2", "Pieces"]]);
+  expect(plan.addSheets.map(({ name, tableName }) => [name, tableName])).toEqual([["Pieces 2", "Pieces2"]]);
   expect(freeName("Pieces", ["PIECES", "Pieces2"], "")).toBe("Pieces3");
 });
 

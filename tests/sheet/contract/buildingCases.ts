@@ -52,10 +52,10 @@ export const buildingCases: readonly ContractCase[] = [
       await probe.addSheet("Contract beside");
       const plan = {
         ...NOTHING,
-        addSheets: [newSheet("Contract built", "ContractBuilt"), newSheet("Contract built two", "ContractTwo")],
+        addSheets: [newSheet("ContractBuilt", "ContractBuilt"), newSheet("Contract built two", "ContractTwo")],
       };
       const receipt = must(await port.build("Build", plan), "building");
-      const sheet = await sheetNamed(port, "Contract built");
+      const sheet = await sheetNamed(port, "ContractBuilt");
       if (sheet === undefined) throw new Error("the sheet is not there");
       same(sheet.tables, [{ name: "ContractBuilt", row: 0, column: 0, rowCount: 3, columnCount: 3 }], "the table");
       same(
@@ -70,7 +70,7 @@ export const buildingCases: readonly ContractCase[] = [
       );
       same(await probe.formatOf(sheet.sheetId, 1, 1), "yyyy-mm-dd", "the number format");
       const back = must(await port.restore(receipt), "taking them away");
-      same(await sheetNamed(port, "Contract built"), undefined, "the first sheet");
+      same(await sheetNamed(port, "ContractBuilt"), undefined, "the first sheet");
       same(await sheetNamed(port, "Contract built two"), undefined, "the second sheet");
       const again = must(await port.restore(back), "building them again");
       same(
