@@ -8,7 +8,7 @@ import { shownAt } from "./shownAt";
 let bench: OpenBench;
 beforeAll(async () => {
   bench = await openBench();
-  bench.page.setDefaultTimeout(15_000);
+  bench.page.setDefaultTimeout(60_000);
 }, 180_000);
 afterAll(() => bench.close());
 jest.setTimeout(120_000);

@@ -1,16 +1,15 @@
-import { DataValidationRenderMode, type ICellData } from "@univerjs/core";
-import type {} from "@univerjs/preset-sheets-data-validation";
+import { DataValidationRenderMode, ICommandService, type ICellData } from "@univerjs/core";
 import type {} from "@univerjs/preset-sheets-table";
-import { areaOfReference } from "../../sheet/areaOfReference";
 import type { NewSheet } from "../../sheet/buildPlan";
 import type { OpenGrid } from "./openGrid";
 import { writtenCell } from "./writtenCell";
 
 /** A list is offered for so many rows, since a table grows while it is typed in. */
 const LIST_ROWS = 500;
+const ADD_LIST = "sheet.command.addDataValidation";
 
 /** Adds a sheet with its table at the end of the workbook; answers its id. */
-export async function addSheet({ facade, grid }: OpenGrid, sheet: NewSheet): Promise<string> {
+export async function addSheet({ facade, grid, unitId }: OpenGrid, sheet: NewSheet): Promise<string> {
   const { name, tableName, headings, rows, formats, lists } = sheet;
   const index = facade.getSheets().length;
   const columnCount = Math.max(26, headings.length + 4);
@@ -31,24 +30,21 @@ export async function addSheet({ facade, grid }: OpenGrid, sheet: NewSheet): Pro
   added.setFrozenRows(1);
   await added.addTable(tableName, area.getRange(), tableName, {});
   added.setName(name);
+  const commands = grid.univer.__getInjector().get(ICommandService);
   for (const [column, source] of lists.entries()) {
     if (source === null) continue;
-    const builder = grid.api.newDataValidation();
-    const reference = /^=(.+)!(.+)$/.exec(source);
-    if (reference === null) builder.requireValueInList(source.split(","));
-    else {
-      const from = facade.getSheetByName(reference[1]!.replace(/^'|'$/g, "").replace(/''/g, "'"));
-      const place = areaOfReference(reference[2]!);
-      if (from === null || place === null) continue;
-      const { startRow, startColumn, endRow, endColumn } = place;
-      const lastRow = Math.min(endRow, from.getMaxRows() - 1);
-      builder.requireValueInRange(
-        from.getRange(startRow, startColumn, lastRow - startRow + 1, endColumn - startColumn + 1),
-      );
-    }
-    // The list helps; what is not in it may be right all the same.
-    const rule = builder.setOptions({ showErrorMessage: false, renderMode: DataValidationRenderMode.ARROW }).build();
-    added.getRange(1, column, LIST_ROWS, 1).setDataValidation(rule);
+    const rule = {
+      uid: `list-${at.sheetId}-${column}`,
+      type: "list",
+      // As the file has it. The grid's own builder would write the workbook's id into a reference.
+      formula1: source,
+      ranges: [{ startRow: 1, endRow: LIST_ROWS, startColumn: column, endColumn: column }],
+      allowBlank: true,
+      // The list helps; what is not in it may be right all the same.
+      showErrorMessage: false,
+      renderMode: DataValidationRenderMode.ARROW,
+    };
+    commands.syncExecuteCommand(ADD_LIST, { unitId, subUnitId: at.sheetId, rule });
   }
   return at.sheetId;
 }
