@@ -61,7 +61,7 @@ export async function launchPane(): Promise<PaneBrowser> {
       forcedColors: options.forcedColors === true ? "active" : "none",
       reducedMotion: options.reducedMotion === true ? "reduce" : "no-preference",
     });
-    page.setDefaultTimeout(8_000);
+    page.setDefaultTimeout(30_000);
     const complaints: string[] = [];
     page.on("pageerror", (error) => complaints.push(error.message));
     page.on("console", (message) => {

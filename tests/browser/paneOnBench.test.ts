@@ -17,7 +17,7 @@ const figures = JSON.parse(
 let bench: OpenBench;
 beforeAll(async () => {
   bench = await openBench();
-  bench.page.setDefaultTimeout(10_000);
+  bench.page.setDefaultTimeout(40_000);
 }, 180_000);
 afterAll(() => bench.close());
 jest.setTimeout(90_000);
