@@ -10,6 +10,7 @@ import { addSheet } from "./addSheet";
 import { hasExcelApi } from "./hasExcelApi";
 import { inExcel } from "./inExcel";
 import { readWorkbook } from "./readWorkbook";
+import { refuseMerged } from "./refuseMerged";
 import { removeColumns } from "./removeColumns";
 import { removeRows } from "./removeRows";
 
@@ -38,6 +39,8 @@ export async function build(label: string, plan: BuildPlan): Promise<Outcome<Wri
       const detail = "this Excel cannot lengthen a table for an add-in";
       return fail("host-refused", { doing: "add rows", detail, remedy: "type the rows below the table" });
     }
+    const merged = await refuseMerged(context, plan.addColumns);
+    if (merged !== null) return merged;
     const { worksheets } = context.workbook;
     try {
       const added = plan.addSheets.map((sheet) => ({ sheet, worksheet: addSheet(context, sheet) }));
@@ -61,6 +64,8 @@ export async function build(label: string, plan: BuildPlan): Promise<Outcome<Wri
       const left = plan.addSheets.map(({ name }) => worksheets.getItemOrNullObject(name).load("name"));
       await context.sync().catch(() => undefined);
       for (const worksheet of left) if (!worksheet.isNullObject) worksheet.delete();
+      // A table that could not be widened leaves headings beside it, in cells that were blank before.
+      for (const columns of plan.addColumns) removeColumns(context, { ...columns, tableName: null });
       await context.sync().catch(() => undefined);
       throw error;
     }

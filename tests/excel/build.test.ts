@@ -75,3 +75,16 @@ test("an Excel that cannot lengthen a table says so and what to do", async () =>
     "It was not possible to add rows (this Excel cannot lengthen a table for an add-in); type the rows below the table.",
   );
 });
+
+test("a table that cannot be widened leaves no headings beside it", async () => {
+  const { workbook, probe, port } = started();
+  const sheetId = await probe.addSheet("Pieces");
+  await probe.type(sheetId, 0, 0, "Piece");
+  await probe.addTable(sheetId, "Pieces", 0, 0, 2, 1);
+  workbook.tablesRefuse = true;
+  const columns = { sheetId, tableName: "Pieces", row: 0, column: 1, rowCount: 2, headings: ["Due"], formats: [null] };
+  const built = await port.build("Add", plan({ addColumns: [columns] }));
+  expect(!built.ok && sayProblem(built.problem)).toContain("the table is filtered");
+  const sheet = await port.readSheet(sheetId);
+  expect(sheet.ok && sheet.value.values).toEqual([["Piece"]]);
+});

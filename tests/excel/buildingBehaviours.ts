@@ -94,6 +94,8 @@ export function buildingBehaviours<State extends { readonly run: unknown }>(
     Table: {
       resize: (state, [range]) =>
         queue(state, () => {
+          if (workbook.tablesRefuse)
+            throw hostError("InvalidOperation", "This does not work while the table is filtered.");
           const { rowIndex, columnIndex, rowCount, columnCount } = modelOf(range as object) as unknown as RangeModel;
           Object.assign(Object.getPrototypeOf(model(state)), { rowIndex, columnIndex, rowCount, columnCount });
         }),

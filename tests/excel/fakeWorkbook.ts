@@ -53,6 +53,8 @@ export interface FakeWorkbook {
   is1904: boolean;
   /** Counts what the host was asked to build, for ids and names. */
   built: number;
+  /** Makes every table refuse another size, once asked for. */
+  tablesRefuse?: boolean;
   /** The active cell, at the corner of what is selected. */
   active: { sheetId: string; row: number; column: number; rowCount?: number; columnCount?: number };
   readonly handlers: Set<{ readonly name: string; readonly handle: (event: FakeEvent) => Promise<void> }>;

@@ -9,6 +9,7 @@ import { addSheet } from "./addSheet";
 import { changeColumns } from "./changeColumns";
 import { changeRows } from "./changeRows";
 import type { OpenGrid } from "./openGrid";
+import { refuseMerged } from "./refuseMerged";
 
 /** Carries a plan out, or nothing of it; the user's one undo takes all of it back. */
 export async function build(
@@ -17,7 +18,7 @@ export async function build(
   label: string,
   plan: BuildPlan,
 ): Promise<Outcome<WriteReceipt>> {
-  const refusal = refusePlan(workbook, plan);
+  const refusal = refusePlan(workbook, plan) ?? refuseMerged(open, plan.addColumns);
   if (refusal !== null) return refusal;
   const injector = open.grid.univer.__getInjector();
   const commands = injector.get(ICommandService);

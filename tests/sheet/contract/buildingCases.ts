@@ -167,6 +167,17 @@ export const buildingCases: readonly ContractCase[] = [
     },
   },
   {
+    title: "adds no columns into a merged block, and names it",
+    needs: ["merge"],
+    async run(port, probe) {
+      const { sheetId, ...rest } = await tableFor({ ...probe, addTable: undefined }, "Contract merged beside", "");
+      await probe.merge?.(sheetId, 2, 3, 2, 2);
+      const columns = { ...rest, sheetId, tableName: null };
+      refused(await port.build("Add", { ...NOTHING, addColumns: [columns] }), "cells-merged", "D3");
+      same(cellOf(await read(port, sheetId), 1, 3), null, "the heading");
+    },
+  },
+  {
     title: "adds rows at the foot of a table, which grows, and takes them away again",
     needs: ["addTable", "widens"],
     async run(port, probe) {
