@@ -8,7 +8,7 @@ export interface LookOrderEffort extends OrderEffort {
 /** Days of so many looks are worth the longer search that mostly proves the order best. */
 const PROVED_LOOKS = 12;
 
-/** How long the order of so many looks is sought: well under a second on one core of a laptop, whatever their number. */
+/** How long the order of so many looks is sought: within about a second on one core of a laptop, whatever their number. */
 export function lookOrderEffort(lookCount: number): LookOrderEffort {
   if (lookCount <= PROVED_LOOKS) return { tries: 2000, beginnings: 250_000, seed: 1, nearestWidth: 100 };
   const share = 1 / lookCount;

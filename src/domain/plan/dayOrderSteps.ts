@@ -63,17 +63,18 @@ export function dayOrderSteps(work: DayWork): OrderSteps<PartDay> {
     };
   }
 
+  const all = work.looks.map((_, index) => index);
   return {
     open: {
       trail: null,
-      left: work.looks.map((_, index) => index),
+      left: all,
       state: openDay(work),
       easedState: eased === null ? null : openDay(eased),
       meal: null,
       mealInTime: false,
       lastEndInTime: -Infinity,
       allInTime: true,
-      bound: -Infinity,
+      bound: isOnlyPlanned ? soonestEnd(work, loads, openDay(work), all, callSeconds) : -Infinity,
     },
 
     next(before, trail, left, limit) {

@@ -25,6 +25,8 @@ export interface SearchedOrder {
 
 const FIRST_WIDTH = 10;
 const WIDENING = 10;
+/** Up to so many things the bound is taken from each of them put first. */
+const MOST_FIRSTS = 200;
 /** By how much a pass is trusted to need fewer beginnings than the one before. */
 const MOST_HOPED_FOR = 4;
 
@@ -40,12 +42,14 @@ export function searchedOrder<State>(
   start: readonly number[],
   effort: OrderEffort,
 ): SearchedOrder {
+  if (task.count === 0) return { order: start, cost: task.cost(start), bound: task.cost(start) };
   let best: SearchedOrder = {
     order: start,
     cost: task.cost(start),
-    bound: Math.max(effort.knownBound ?? -Infinity, firstBound(task, steps)),
+    bound: Math.max(effort.knownBound ?? -Infinity, steps.bound(steps.open)),
   };
-  if (task.count === 0) return { ...best, bound: best.cost };
+  // Beside the search it is soon found, but not where things are so many that hardly any order is tried.
+  if (task.count <= MOST_FIRSTS) best = { ...best, bound: Math.max(best.bound, firstBound(task, steps)) };
   let beginningsLeft = effort.beginnings;
   let beginningsAWidth = (task.count * (task.count + 1)) / 2;
 

@@ -92,11 +92,16 @@ function withBlockShifted(
   towards: number,
 ): number[] | null {
   const block = order.slice(from, from + length);
-  const mayPass = (thing: number): boolean =>
-    towards > from ? !block.some((one) => before[thing]!.has(one)) : !block.some((one) => before[one]!.has(thing));
+  const inBlock = new Set(block);
+  const beforeBlock = new Set<number>();
+  for (const thing of block) for (const other of before[thing]!) beforeBlock.add(other);
+  const follows = (thing: number): boolean => {
+    for (const other of before[thing]!) if (inBlock.has(other)) return true;
+    return false;
+  };
   let place = from;
-  while (place < towards && mayPass(order[place + length]!)) place++;
-  while (place > towards && mayPass(order[place - 1]!)) place--;
+  while (place < towards && !follows(order[place + length]!)) place++;
+  while (place > towards && !beforeBlock.has(order[place - 1]!)) place--;
   if (place === from) return null;
   const moved = [...order];
   moved.copyWithin(

@@ -98,8 +98,7 @@ function camerasEnd(work: DayWork, { notes }: DayLoads, state: DayState, left: r
   const free = state.cameras.freeAtSeconds;
   const count = left.length;
   sortTogether(ready, shooting, count);
-  const total = work.cameras === 1 ? 0 : sum(shooting, count);
-  if (work.cameras > 1) return shared(free, ready[count - 1]!, total);
+  if (work.cameras > 1) return shared(free, ready[count - 1]!, sum(shooting, count));
   let end = 0;
   let since = 0;
   for (let at = 0; at < count; at++) {
@@ -139,10 +138,10 @@ function shared(freeAtSeconds: readonly number[], notBefore: number, totalSecond
   if (freeAtSeconds.length === 1) return Math.max(freeAtSeconds[0]!, notBefore) + totalSeconds;
   const free = freeAtSeconds.map((seconds) => Math.max(seconds, notBefore)).sort((a, b) => a - b);
   let done = Infinity;
-  let sum = totalSeconds;
+  let until = totalSeconds;
   for (let count = 1; count <= free.length; count++) {
-    sum += free[count - 1]!;
-    done = Math.min(done, sum / count);
+    until += free[count - 1]!;
+    done = Math.min(done, until / count);
   }
   return done;
 }
