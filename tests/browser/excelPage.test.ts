@@ -123,3 +123,15 @@ test("opened straight away the pane goes to a finding's cell, mends it in the wo
   expect(complaints).toEqual([]);
   await page.close();
 }, 120_000);
+
+test("the pane shows a function's result before it is inserted, from the functions of its own page", async () => {
+  const { page, complaints } = await openPage({ isHidden: false });
+  await page.getByRole("tab", { name: "Functions" }).click({ timeout: 20_000 });
+  await page.getByLabel("What do you want to know?").fill("when is it due?");
+  await page.getByRole("button", { name: "TACK.DUE" }).first().click();
+  await page.getByLabel("out", { exact: true }).fill("2026-03-02");
+  await page.getByLabel("terms", { exact: true }).fill("3 working days");
+  await page.getByText("2026-03-05", { exact: true }).waitFor({ timeout: 10_000 });
+  expect(complaints).toEqual([]);
+  await page.close();
+}, 120_000);
