@@ -19,7 +19,7 @@ test("every example of every function is as documented when typed into a cell", 
   const shown: Record<string, unknown> = {};
   for (const [i, family] of families.entries()) {
     const cell = async (column: string): Promise<string> =>
-      /· (.*?)(?: ·|$)/.exec(await shownAt(page, "Summary", `${column}${5 + i}`))?.[1] ?? "";
+      /· (.*?)(?: ·|$)/.exec(await shownAt(page, "Summary", `${column}${5 + i}`))?.[1]?.trim() ?? "";
     shown[family] = { asDocumented: await cell("B"), differ: await cell("C") };
   }
   const expected = Object.fromEntries(
