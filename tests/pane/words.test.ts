@@ -4,7 +4,7 @@ import { sayList } from "../../src/pane/sayList";
 import { sayMinutes } from "../../src/pane/sayMinutes";
 import { sayMoney } from "../../src/pane/sayMoney";
 import { sayTableRows } from "../../src/pane/sayTableRows";
-import { sayTime } from "../../src/pane/sayTime";
+import { sayClock } from "../../src/domain/sayClock";
 
 const words = [
   ["one of a thing", sayCount(1, "piece", "pieces"), "1 piece"],
@@ -17,9 +17,9 @@ const words = [
   ["whole hours", sayMinutes(120), "2 h"],
   ["hours and minutes", sayMinutes(275), "4 h 35 min"],
   ["half a minute short of the hour", sayMinutes(59.6), "1 h"],
-  ["half past nine", sayTime(9.5 / 24), "09:30"],
-  ["half past one the next morning", sayTime(25.5 / 24), "25:30"],
-  ["a second before the hour, to the nearest minute", sayTime((10 * 3600 - 1) / 86400), "10:00"],
+  ["half past nine", sayClock(9.5 / 24), "09:30"],
+  ["half past one the next morning", sayClock(25.5 / 24), "25:30"],
+  ["a second before the hour, to the nearest minute", sayClock((10 * 3600 - 1) / 86400), "10:00"],
   ["whole money in a named currency", sayMoney(1250, "GBP"), "GBP 1,250"],
   ["pence", sayMoney(99.5, "GBP"), "GBP 99.50"],
   ["a bare sign", sayMoney(1250, "$"), "$1,250"],

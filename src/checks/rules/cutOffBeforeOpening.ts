@@ -2,7 +2,7 @@ import { readOpening } from "../../sheet/readOpening";
 import { readTimeOfDay } from "../../sheet/readTimeOfDay";
 import { cellIn } from "../cellIn";
 import { defineRule } from "../defineRule";
-import { sayClock } from "../sayClock";
+import { sayClock } from "../../domain/sayClock";
 
 /** The start of a run is a stop like any other here. */
 export const cutOffBeforeOpening = defineRule({

@@ -1,6 +1,6 @@
 import { minutesSpareAtWrap } from "../../domain/day/minutesSpareAtWrap";
 import { defineRule } from "../defineRule";
-import { sayClock } from "../sayClock";
+import { sayClock } from "../../domain/sayClock";
 import { sayCount } from "../sayCount";
 
 /** The day is planned as DAYPLAN does, with the people that the workbook names. A day that is past is over. */

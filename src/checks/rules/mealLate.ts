@@ -1,5 +1,5 @@
 import { defineRule } from "../defineRule";
-import { sayClock } from "../sayClock";
+import { sayClock } from "../../domain/sayClock";
 import { sayCount } from "../sayCount";
 
 /** Only where the workbook says after how many hours the meal is due. The plan stops for it at the latest moment at which nothing is under way. */

@@ -6,7 +6,7 @@ import { cellIn } from "../cellIn";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { lookName } from "../lookName";
-import { sayClock } from "../sayClock";
+import { sayClock } from "../../domain/sayClock";
 
 /** The planned times of the looks are compared, not their order: a piece is needed from the start of the change to the end of the shot. */
 export const pieceInTwoLooks = defineRule({

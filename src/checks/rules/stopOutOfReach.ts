@@ -1,7 +1,7 @@
 import { beginTimes } from "../../domain/runs/beginTimes";
 import { readStops } from "../../sheet/readStops";
 import { defineRule } from "../defineRule";
-import { sayClock } from "../sayClock";
+import { sayClock } from "../../domain/sayClock";
 
 /** Only what is sure without knowing the way: the road to a stop is counted as no time at all. */
 export const stopOutOfReach = defineRule({

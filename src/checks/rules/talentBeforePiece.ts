@@ -8,7 +8,7 @@ import type { CheckFacts } from "../checkFacts";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { lookName } from "../lookName";
-import { sayClock } from "../sayClock";
+import { sayClock } from "../../domain/sayClock";
 import { textIn } from "../textIn";
 
 /** A piece that goes out on the day of its look is with the stylist from the lender's opening on at the soonest; the way is not counted. */

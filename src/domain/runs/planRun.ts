@@ -1,6 +1,7 @@
 import { fail } from "../fail";
 import type { Outcome } from "../outcome";
 import type { Problem } from "../problem";
+import { sayClock } from "../sayClock";
 import { succeed } from "../succeed";
 import { beginTimes } from "./beginTimes";
 import { bestOrder } from "./bestOrder";
@@ -46,7 +47,7 @@ export function planRun(
     returns && opening.length > 0 ? Math.max(...opening.map(({ until }) => msFromDays(until))) : Infinity;
   if (leaveMs > backByMs) {
     const expected = `a time that leaves some of the day, as one must be back at ${start.said} while it is open`;
-    return fail("argument-not-usable", { argument: "leaveAt", given: clock(arriveMs), expected });
+    return fail("argument-not-usable", { argument: "leaveAt", given: sayClock(arriveMs / MS_A_DAY), expected });
   }
   const run: Run = {
     stopCount: tried.length - 1,
@@ -90,9 +91,4 @@ function visit(stop: Stop, arriveMs: number, waitMs: number, leaveMs: number): V
 function notMet(run: Run, index: number, stop: Stop): Problem {
   const evenAlone = orderCost(run, [index]).endMs === Infinity;
   return { reason: "stop-not-met", facts: { stop: stop.said, evenAlone } };
-}
-
-function clock(ms: number): string {
-  const minutes = Math.round(ms / MS_A_MINUTE);
-  return `${String(Math.floor(minutes / 60)).padStart(2, "0")}:${String(minutes % 60).padStart(2, "0")}`;
 }

@@ -1,6 +1,6 @@
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
 import { isSerialDay } from "../../domain/dates/isSerialDay";
-import { sayTime } from "../sayTime";
+import { sayClock } from "../../domain/sayClock";
 
 /** One cell of a result as a cell of the sheet would show it; a function returns a value, a number with its format, or an error. */
 export function showCell(cell: unknown): string {
@@ -16,7 +16,7 @@ export function showCell(cell: unknown): string {
 
 function showFormatted(value: number, format: string): string {
   if (/y.*m.*d/i.test(format) && isSerialDay(Math.floor(value))) return isoFromSerial(Math.floor(value));
-  if (/^\[?h/i.test(format)) return sayTime(value);
+  if (/^\[?h/i.test(format)) return sayClock(value);
   const decimals = /^[#,0]*0\.(0+)$/.exec(format)?.[1]?.length;
   if (decimals === undefined) return showNumber(value);
   return value.toLocaleString("en-GB", { minimumFractionDigits: decimals, maximumFractionDigits: decimals });

@@ -2,7 +2,7 @@ import { mergeClasses } from "@fluentui/react-components";
 import { useId, useMemo } from "react";
 import type { PlannedDay } from "../../domain/day/plannedDay";
 import { sayMinutes } from "../sayMinutes";
-import { sayTime } from "../sayTime";
+import { sayClock } from "../../domain/sayClock";
 import { dayMarks } from "./dayMarks";
 import type { DayBar, DayRow } from "./DayRow";
 import { dayRows } from "./dayRows";
@@ -61,7 +61,7 @@ export function DayPicture({ plan, wrap, now }: DayPictureProps) {
           <g key={hour}>
             <line x1={x(hour / 24)} x2={x(hour / 24)} y1={TOP} y2={foot} className={styles.hour} />
             <text x={x(hour / 24)} y={foot + 12} textAnchor="middle" className={styles.text}>
-              {sayTime((hour % 24) / 24).slice(0, 2)}
+              {sayClock((hour % 24) / 24).slice(0, 2)}
             </text>
           </g>
         ))}
@@ -197,12 +197,12 @@ function hoursOf(from: number, until: number): readonly number[] {
 }
 
 function sayPicture(plan: PlannedDay, { wrap, now }: { readonly wrap: number | null; readonly now: number | null }) {
-  const parts = [`The day from ${sayTime(plan.call)} to ${sayTime(plan.ends)}`];
-  if (plan.meal !== null) parts.push(`meal at ${sayTime(plan.meal.from)}`);
+  const parts = [`The day from ${sayClock(plan.call)} to ${sayClock(plan.ends)}`];
+  if (plan.meal !== null) parts.push(`meal at ${sayClock(plan.meal.from)}`);
   if (wrap !== null) {
     const over = (plan.ends - wrap) * 24 * 60;
-    parts.push(`wrap at ${sayTime(wrap)}${over > 0 ? `, passed by ${sayMinutes(over)}` : ""}`);
+    parts.push(`wrap at ${sayClock(wrap)}${over > 0 ? `, passed by ${sayMinutes(over)}` : ""}`);
   }
-  if (now !== null) parts.push(`now ${sayTime(now)}`);
+  if (now !== null) parts.push(`now ${sayClock(now)}`);
   return `${parts.join("; ")}. A row a talent, then chairs, dressers and cameras; the times stand in the table below.`;
 }

@@ -1,6 +1,6 @@
 import { mergeClasses } from "@fluentui/react-components";
 import type { PlannedDay } from "../../domain/day/plannedDay";
-import { sayTime } from "../sayTime";
+import { sayClock } from "../../domain/sayClock";
 import type { DayMarks } from "./dayMarks";
 import type { DayRow } from "./DayRow";
 import { useTodayStyles } from "./useTodayStyles";
@@ -43,8 +43,8 @@ export function DayTable({ rows, plan, marks }: DayTableProps) {
                 {who}
               </th>
               <td className={styles.figuresCell}>{what}</td>
-              <td className={styles.figuresCell}>{sayTime(from)}</td>
-              <td className={styles.figuresCell}>{until === null ? "" : sayTime(until)}</td>
+              <td className={styles.figuresCell}>{sayClock(from)}</td>
+              <td className={styles.figuresCell}>{until === null ? "" : sayClock(until)}</td>
             </tr>
           ))}
         </tbody>

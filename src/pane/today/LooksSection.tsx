@@ -8,7 +8,7 @@ import { usePane } from "../frame/usePane";
 import { sayCount } from "../sayCount";
 import { sayDay } from "../sayDay";
 import { sayMinutes } from "../sayMinutes";
-import { sayTime } from "../sayTime";
+import { sayClock } from "../../domain/sayClock";
 import { callsKey } from "./callsKey";
 import { callsText } from "./callsText";
 import { DayPicture } from "./DayPicture";
@@ -87,12 +87,12 @@ function toLine({ at, sheetName, label, talent, times }: LookLine) {
   const more =
     times === null
       ? ""
-      : `Change from ${sayTime(times.changeFrom)}, ready by ${sayTime(times.readyBy)}, ${sayMinutes(times.minutesSpare)} spare; waits for ${times.waitsFor}`;
+      : `Change from ${sayClock(times.changeFrom)}, ready by ${sayClock(times.readyBy)}, ${sayMinutes(times.minutesSpare)} spare; waits for ${times.waitsFor}`;
   return {
     at,
     sheetName,
     name: nameLook(label, talent),
-    fact: times === null ? "" : `${sayTime(times.shootFrom)}–${sayTime(times.shootUntil)}`,
+    fact: times === null ? "" : `${sayClock(times.shootFrom)}–${sayClock(times.shootUntil)}`,
     more,
   };
 }
@@ -105,17 +105,17 @@ function DayEnd({ looks }: { readonly looks: DayLooks }) {
     wrapSaid === null || spare === null
       ? ""
       : spare < 0
-        ? `, ${sayMinutes(-spare)} after the wrap at ${sayTime(wrapSaid.value)}`
-        : `, ${sayMinutes(spare)} before the wrap at ${sayTime(wrapSaid.value)}`;
+        ? `, ${sayMinutes(-spare)} after the wrap at ${sayClock(wrapSaid.value)}`
+        : `, ${sayMinutes(spare)} before the wrap at ${sayClock(wrapSaid.value)}`;
   return (
     <p className={styles.note}>
-      The last shot ends at {sayTime(plan.ends)}
+      The last shot ends at {sayClock(plan.ends)}
       {wrap}.{" "}
       {plan.meal !== null &&
-        `Meal ${sayTime(plan.meal.from)} to ${sayTime(plan.meal.until)}${
+        `Meal ${sayClock(plan.meal.from)} to ${sayClock(plan.meal.until)}${
           plan.meal.minutesLate > 0 ? `, ${sayMinutes(plan.meal.minutesLate)} late` : ""
         }. `}
-      Counted from the call at {sayTime(call)}
+      Counted from the call at {sayClock(call)}
       {callPlace !== null && (
         <>
           {" "}
@@ -144,7 +144,7 @@ function CallForm({
   const styles = useTodayStyles();
   const { actions } = usePane();
   const kept = typedCalls.get(day ?? 0);
-  const [typed, setTyped] = useState(kept === undefined ? "" : sayTime(kept));
+  const [typed, setTyped] = useState(kept === undefined ? "" : sayClock(kept));
   const [complaint, setComplaint] = useState<string | null>(null);
   return (
     <form

@@ -9,7 +9,7 @@ import type { SheetTable } from "../../sheet/sheetTable";
 import { FixPreview } from "../check/FixPreview";
 import { usePane } from "../frame/usePane";
 import { pause } from "../state/pause";
-import { sayTime } from "../sayTime";
+import { sayClock } from "../../domain/sayClock";
 import { dayInOrder } from "./dayInOrder";
 import { movedLook } from "./movedLook";
 import { nameLook } from "./nameLook";
@@ -124,7 +124,7 @@ export function OrderTrial({ table, given, looks, wrap }: OrderTrialProps) {
               <span className={styles.name}>
                 {`${place + 1}. ${name}`}
                 {shot !== undefined && (
-                  <span className={styles.time}>{` ${sayTime(shot.from)}–${sayTime(shot.until)}`}</span>
+                  <span className={styles.time}>{` ${sayClock(shot.from)}–${sayClock(shot.until)}`}</span>
                 )}
                 {isShot && " (shot)"}
               </span>

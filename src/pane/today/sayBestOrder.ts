@@ -1,6 +1,6 @@
 import type { OrderedDay } from "../../domain/day/orderedDay";
 import { sayMinutes } from "../sayMinutes";
-import { sayTime } from "../sayTime";
+import { sayClock } from "../../domain/sayClock";
 
 /** How good the best order found is: what it saves, and whether a better one is ruled out. */
 export function sayBestOrder({ plan, minutesSaved, endsNotBefore, isProvedBest }: OrderedDay): string {
@@ -10,7 +10,7 @@ export function sayBestOrder({ plan, minutesSaved, endsNotBefore, isProvedBest }
       : minutesSaved > 0
         ? `It saves ${sayMinutes(minutesSaved)}.`
         : "It saves nothing over the order given.";
-  if (isProvedBest) return `${saved} Proved best: no order ends sooner than ${sayTime(plan.ends)}.`;
+  if (isProvedBest) return `${saved} Proved best: no order ends sooner than ${sayClock(plan.ends)}.`;
   const left = sayMinutes((plan.ends - endsNotBefore) * 24 * 60);
-  return `${saved} Best found: no order ends before ${sayTime(endsNotBefore)}, so at most ${left} are left to gain.`;
+  return `${saved} Best found: no order ends before ${sayClock(endsNotBefore)}, so at most ${left} are left to gain.`;
 }

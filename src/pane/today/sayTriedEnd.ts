@@ -1,14 +1,14 @@
 import { sayMinutes } from "../sayMinutes";
-import { sayTime } from "../sayTime";
+import { sayClock } from "../../domain/sayClock";
 import type { TriedDay } from "./TriedDay";
 
 /** What an order comes to: its end against the wrap and against the order given. `wrap` is a fraction of a day. */
 export function sayTriedEnd(tried: TriedDay, wrap: number | null, isGiven: boolean): string {
   if (tried.ends === null) return tried.sentence ?? "";
-  const parts = [`The last shot ends at ${sayTime(tried.ends)}`];
+  const parts = [`The last shot ends at ${sayClock(tried.ends)}`];
   const { minutesSpareAtWrap: spare, minutesSooner: sooner } = tried;
   if (wrap !== null && spare !== null) {
-    parts.push(`${sayMinutes(Math.abs(spare))} ${spare < 0 ? "after" : "before"} the wrap at ${sayTime(wrap)}`);
+    parts.push(`${sayMinutes(Math.abs(spare))} ${spare < 0 ? "after" : "before"} the wrap at ${sayClock(wrap)}`);
   }
   if (isGiven) parts.push("in the order given");
   else if (sooner !== null) {

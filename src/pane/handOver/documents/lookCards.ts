@@ -5,7 +5,7 @@ import { sayLook } from "../../../domain/day/sayLook";
 import { lookKey } from "../../../sheet/lookKey";
 import { readLooks } from "../../../sheet/readLooks";
 import { readNeededPieces } from "../../../sheet/readNeededPieces";
-import { sayTime } from "../../sayTime";
+import { sayClock } from "../../../domain/sayClock";
 import { namePiece } from "../../today/namePiece";
 import { picturesOfLooks } from "../pictures/picturesOfLooks";
 import type { LookPicture } from "../pictures/LookPicture";
@@ -53,10 +53,10 @@ export function lookCards(
         plan === undefined
           ? null
           : {
-              changeFrom: sayTime(plan.changeFrom),
-              readyBy: sayTime(plan.readyBy),
-              shootFrom: sayTime(plan.shootFrom),
-              shootUntil: sayTime(plan.shootUntil),
+              changeFrom: sayClock(plan.changeFrom),
+              readyBy: sayClock(plan.readyBy),
+              shootFrom: sayClock(plan.shootFrom),
+              shootUntil: sayClock(plan.shootUntil),
             },
       pieces: pieces.get(look.key) ?? [],
       note: says(look, "note"),

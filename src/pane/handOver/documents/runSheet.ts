@@ -2,7 +2,7 @@ import { isoFromSerial } from "../../../domain/dates/isoFromSerial";
 import { dayPlanTable } from "../../../domain/day/dayPlanTable";
 import { sayDay } from "../../sayDay";
 import { sayMinutes } from "../../sayMinutes";
-import { sayTime } from "../../sayTime";
+import { sayClock } from "../../../domain/sayClock";
 import type { DayLooks } from "../../today/DayLooks";
 import type { DocumentCell } from "../paper/DocumentTable";
 import type { PaperBlock } from "../paper/Paper";
@@ -33,7 +33,7 @@ export function runSheet(source: HandOverSource): HandOverDocument {
           headings: [...cells.headings, "Set"],
           rows: cells.rows.map((row, at) => [
             ...row.map((cell, column) =>
-              cells.formats[column] === "time" && typeof cell === "number" ? sayTime(cell) : (cell as DocumentCell),
+              cells.formats[column] === "time" && typeof cell === "number" ? sayClock(cell) : (cell as DocumentCell),
             ),
             cards[at]?.place ?? "",
           ]),
@@ -70,10 +70,10 @@ function dayFacts(looks: DayLooks | null): readonly (readonly [string, string])[
   const { call, wrap, plan, minutesSpareAtWrap: spare, crew } = looks;
   const { dressers, chairs, cameras } = crew.crew;
   return [
-    ["Call", sayTime(call)],
-    ["Wrap", wrap === null ? "" : sayTime(wrap.value)],
-    ["Meal", plan === null || plan.meal === null ? "" : `${sayTime(plan.meal.from)} to ${sayTime(plan.meal.until)}`],
-    ["Last shot ends", plan === null ? "" : sayTime(plan.ends)],
+    ["Call", sayClock(call)],
+    ["Wrap", wrap === null ? "" : sayClock(wrap.value)],
+    ["Meal", plan === null || plan.meal === null ? "" : `${sayClock(plan.meal.from)} to ${sayClock(plan.meal.until)}`],
+    ["Last shot ends", plan === null ? "" : sayClock(plan.ends)],
     ["Spare at wrap", spare === null ? "" : spare < 0 ? `${sayMinutes(-spare)} over` : sayMinutes(spare)],
     ["People", `dressers ${dressers}, chairs ${chairs}, cameras ${cameras}`],
   ];

@@ -4,7 +4,7 @@ import { smallestCrew } from "../../../../src/domain/day/smallestCrew";
 import { directionPage } from "../../../../src/pane/handOver/documents/directionPage";
 import { runSheet } from "../../../../src/pane/handOver/documents/runSheet";
 import { setCards } from "../../../../src/pane/handOver/documents/setCards";
-import { sayTime } from "../../../../src/pane/sayTime";
+import { sayClock } from "../../../../src/domain/sayClock";
 import { readLooks } from "../../../../src/sheet/readLooks";
 import { DAY, jobSheets } from "./jobSheets";
 import { sourceOf } from "./sourceOf";
@@ -21,7 +21,7 @@ test("the run sheet has the very cells of DAYPLAN, times as a cell shows them, a
   const { table } = runSheet(source);
   expect(table?.headings).toEqual([...cells.headings, "Set"]);
   expect(table?.rows.map((row) => row.slice(0, -1))).toEqual(
-    cells.rows.map((row) => row.map((cell, at) => (cells.formats[at] === "time" ? sayTime(cell as number) : cell))),
+    cells.rows.map((row) => row.map((cell, at) => (cells.formats[at] === "time" ? sayClock(cell as number) : cell))),
   );
   expect(table?.rows.map((row) => row.at(-1))).toEqual(["Net loft, indoors", "Slipway, outdoors"]);
 });
