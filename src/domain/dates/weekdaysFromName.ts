@@ -1,12 +1,12 @@
 // English, French, Spanish, Italian, German; without accents. Monday first.
 const WEEKDAY_NAMES: readonly string[] = [
-  "monday lundi lunes lunedi montag mo",
-  "tuesday mardi martes martedi dienstag tu di",
-  "wednesday mercredi miercoles mercoledi mittwoch we mi",
-  "thursday jeudi jueves giovedi donnerstag th do",
-  "friday vendredi viernes venerdi freitag fr",
-  "saturday samedi sabado sabato samstag sonnabend sa",
-  "sunday dimanche domingo domenica sonntag su so do",
+  " monday lundi lunes lunedi montag mo ",
+  " tuesday mardi martes martedi dienstag tu di ",
+  " wednesday mercredi miercoles mercoledi mittwoch we mi ",
+  " thursday jeudi jueves giovedi donnerstag th do ",
+  " friday vendredi viernes venerdi freitag fr ",
+  " saturday samedi sabado sabato samstag sonnabend sa ",
+  " sunday dimanche domingo domenica sonntag su so do ",
 ];
 
 /**
@@ -16,9 +16,8 @@ const WEEKDAY_NAMES: readonly string[] = [
  */
 export function weekdaysFromName(name: string): readonly number[] {
   const found: number[] = [];
-  WEEKDAY_NAMES.forEach((names, weekday) => {
-    const listed = name.length < 3 ? ` ${names} `.includes(` ${name} `) : ` ${names}`.includes(` ${name}`);
-    if (listed && name !== "" && !name.includes(" ")) found.push(weekday);
-  });
+  if (name === "" || name.includes(" ")) return found;
+  const sought = name.length < 3 ? ` ${name} ` : ` ${name}`;
+  for (let weekday = 0; weekday < 7; weekday++) if (WEEKDAY_NAMES[weekday]!.includes(sought)) found.push(weekday);
   return found;
 }

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { calendarOf } from "../../../src/domain/dates/calendarOf";
 
 describe("calendarOf", () => {
@@ -8,6 +9,15 @@ describe("calendarOf", () => {
       openDaysAWeek: 5,
       closedDays: [46024, 46030],
     });
+  });
+
+  it("keeps the same days of a list in any order, short or long", () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 1, max: 400 }), { maxLength: 150 }), fc.nat(127), (closed, weekdays) => {
+        const open = [...new Set(closed)].filter((day) => !((weekdays >> ((day + 5) % 7)) & 1));
+        expect(calendarOf(weekdays, closed).closedDays).toEqual(open.sort((a, b) => a - b));
+      }),
+    );
   });
 
   it("counts the open days of a week for every set of closed weekdays", () => {

@@ -29,6 +29,7 @@ const UNITS = "DdWBbCKMZH";
 /** Cuts lower-case text without accents into its words, and notes their places where these are wanted: only a refusal wants them. */
 export function termTokens(text: string, places?: TokenPlaces): TermTokens {
   let symbols = "";
+  let last = "";
   const values: number[] = [];
   const length = text.length;
   let articleAt = -1;
@@ -42,9 +43,10 @@ export function termTokens(text: string, places?: TokenPlaces): TermTokens {
       const word = text.slice(start, at);
       symbol = termSymbol(word);
       if (symbol === undefined) {
-        const isEnding = ORDINAL_ENDINGS.has(word) && symbols.endsWith("n") && isDigit(text.charCodeAt(start - 1));
+        const isEnding = last === "n" && ORDINAL_ENDINGS.has(word) && isDigit(text.charCodeAt(start - 1));
         if (isEnding) {
           symbols = `${symbols.slice(0, -1)}o`;
+          last = "o";
           continue;
         }
         ({ symbol, value } = readWord(word, text.slice(at)));
@@ -55,19 +57,23 @@ export function termTokens(text: string, places?: TokenPlaces): TermTokens {
       const whole = at;
       while (at < length && isFigure(text, at)) at++;
       symbol = at === whole && at - start < 8 ? "n" : "f";
+    } else if (code === 32) {
+      at++;
+      continue;
     } else if (code === 43) {
       at++;
       symbol = "A";
     } else {
       at++;
       // "-3 days" must not lose its sign; "5-Mar-26" has none.
-      if (code === 45 && at < length && isDigit(text.charCodeAt(at)) && !symbols.endsWith("N")) symbol = "?";
+      if (code === 45 && at < length && isDigit(text.charCodeAt(at)) && last !== "N") symbol = "?";
       else symbol = SILENT.includes(text[start]!) ? "" : "?";
     }
     if (symbol === "") continue;
     // An article counts one only before what is counted; elsewhere it is said for politeness ("a partir de").
     if (articleAt >= 0 && articleAt === symbols.length - 1 && !UNITS.includes(symbol!)) {
       symbols = symbols.slice(0, -1);
+      last = symbols.slice(-1);
       values.pop();
       places?.starts.pop();
       places?.ends.pop();
@@ -78,8 +84,9 @@ export function termTokens(text: string, places?: TokenPlaces): TermTokens {
       value = 1;
     }
     // "seven (7) days" says one number twice.
-    if (symbol === "n" && symbols.endsWith("n") && values[values.length - 1] === value) continue;
+    if (symbol === "n" && last === "n" && values[values.length - 1] === value) continue;
     symbols += symbol;
+    last = symbol!;
     values.push(value);
     places?.starts.push(start);
     places?.ends.push(at);
