@@ -1,14 +1,14 @@
 import { fail } from "../domain/fail";
 import type { Outcome } from "../domain/outcome";
+import { holdsExpected } from "../sheet/holdsExpected";
 import { listCells } from "../sheet/listCells";
-import { holdsExpected } from "./holdsExpected";
 import type { TargetBlock } from "./loadTargets";
 
 /** Why a step must not be written, or null. Of several reasons the first sheet's counts, with all its cells named. */
 export function refuseTargets(blocks: readonly TargetBlock[]): Outcome<never> | null {
   for (const sheet of new Set(blocks.map((block) => block.sheetName))) {
     const own = blocks.filter((block) => block.sheetName === sheet);
-    const changed = own.flatMap((block) => block.cells.flat().filter((cell) => !holdsExpected(cell)));
+    const changed = own.flatMap((block) => block.cells.flat().filter((cell) => !holdsExpected(cell.edit, cell)));
     if (changed.length > 0) return fail("cells-changed", { sheet, cells: listCells(changed.map((cell) => cell.at)) });
     const merged = own.flatMap((block) => block.cells.flat().filter((cell) => isInsideMerged(cell.at, block)));
     if (merged.length > 0) return fail("cells-merged", { sheet, cells: listCells(merged.map((cell) => cell.at)) });

@@ -2,6 +2,7 @@ import { fail } from "../domain/fail";
 import type { Outcome } from "../domain/outcome";
 import { succeed } from "../domain/succeed";
 import type { CellEdit, WriteReceipt } from "../sheet/cellEdit";
+import { cellsNamedTwice } from "../sheet/cellsNamedTwice";
 import { listCells } from "../sheet/listCells";
 import { fillBlocks } from "./fillBlocks";
 import { inExcel } from "./inExcel";
@@ -18,7 +19,7 @@ import { refuseTargets } from "./refuseTargets";
  * offers no lock against that.
  */
 export function writeStep(label: string, edits: readonly CellEdit[]): Promise<Outcome<WriteReceipt>> {
-  const twice = namedTwice(edits);
+  const twice = cellsNamedTwice(edits);
   if (twice.length > 0) return Promise.resolve(fail("cells-named-twice", { cells: listCells(twice) }));
   if (edits.length === 0) return Promise.resolve(succeed({ label, prior: [] }));
   return inExcel("write to the sheet", async (context) => {
@@ -41,14 +42,4 @@ export function writeStep(label: string, edits: readonly CellEdit[]): Promise<Ou
     }
     return succeed({ label, prior: priorEdits(loaded.value) });
   });
-}
-
-function namedTwice(edits: readonly CellEdit[]): CellEdit["at"][] {
-  const seen = new Set<string>();
-  return edits
-    .map((edit) => edit.at)
-    .filter(({ sheetId, row, column }) => {
-      const key = `${sheetId} ${row} ${column}`;
-      return seen.has(key) || !seen.add(key);
-    });
 }

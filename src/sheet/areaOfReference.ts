@@ -13,15 +13,14 @@ const LAST_COLUMN = 16383;
 
 /** "B2:F11", "$B$2", "A:C" or "2:4" as an area; null where the text is none. */
 export function areaOfReference(reference: string): Area | null {
-  const found = /^\$?([A-Z]{1,3})?\$?(\d+)?(?::\$?([A-Z]{1,3})?\$?(\d+)?)?$/i.exec(reference.trim());
+  const found = /^\$?([A-Z]{1,3})?\$?(\d+)?(?::(?=.)\$?([A-Z]{1,3})?\$?(\d+)?)?$/i.exec(reference.trim());
   if (found === null || (found[1] === undefined && found[2] === undefined)) return null;
-  const [, fromColumn, fromRow, toColumn, toRow] = found;
-  const single = !reference.includes(":");
-  const startColumn = columnFromLetters(fromColumn) ?? 0;
+  const [, fromColumn, fromRow] = found;
+  const [toColumn, toRow] = reference.includes(":") ? [found[3], found[4]] : [fromColumn, fromRow];
   return {
     startRow: fromRow === undefined ? 0 : Number(fromRow) - 1,
-    startColumn,
-    endRow: toRow === undefined ? (single ? Number(fromRow) - 1 : LAST_ROW) : Number(toRow) - 1,
-    endColumn: toColumn === undefined ? (single ? startColumn : LAST_COLUMN) : (columnFromLetters(toColumn) ?? 0),
+    startColumn: columnFromLetters(fromColumn) ?? 0,
+    endRow: toRow === undefined ? LAST_ROW : Number(toRow) - 1,
+    endColumn: columnFromLetters(toColumn) ?? LAST_COLUMN,
   };
 }

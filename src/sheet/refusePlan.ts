@@ -1,6 +1,6 @@
 import { fail } from "../domain/fail";
 import type { Outcome } from "../domain/outcome";
-import type { BuildPlan, BuiltSheet, NewColumns, NewRows } from "./buildPlan";
+import type { BuildPlan, BuiltSheet, NewColumns, NewRows, NewSheet } from "./buildPlan";
 import type { Cell } from "./cell";
 import type { CellPosition } from "./cellPosition";
 import { listCells } from "./listCells";
@@ -15,7 +15,7 @@ import type { SheetSnapshot, WorkbookSnapshot } from "./sheetSnapshot";
  */
 export function refusePlan(workbook: WorkbookSnapshot, plan: BuildPlan): Outcome<never> | null {
   return (
-    firstOf(plan.addSheets, (sheet) => refuseNames(workbook, plan, [sheet.name, sheet.tableName])) ??
+    firstOf(plan.addSheets, (sheet) => refuseNames(workbook, plan, sheet)) ??
     firstOf(plan.removeSheets, (built) => refuseRemoval(workbook, built)) ??
     firstOf(plan.addColumns, (columns) => refuseColumns(workbook, columns, false)) ??
     firstOf(plan.removeColumns, (columns) => refuseColumns(workbook, columns, true)) ??
@@ -32,10 +32,10 @@ function firstOf<T>(list: readonly T[], refuse: (one: T) => Outcome<never> | nul
   return null;
 }
 
-function refuseNames(workbook: WorkbookSnapshot, plan: BuildPlan, wanted: readonly string[]): Outcome<never> | null {
-  const [sheetName = "", tableName = ""] = wanted;
+function refuseNames(workbook: WorkbookSnapshot, plan: BuildPlan, wanted: NewSheet): Outcome<never> | null {
+  const { name: sheetName, tableName } = wanted;
   const isIn = (names: readonly string[], name: string): boolean =>
-    names.filter((other) => other.toLowerCase() === name.toLowerCase()).length > 0;
+    names.some((other) => other.toLowerCase() === name.toLowerCase());
   const tables = workbook.sheets.flatMap((sheet) => sheet.tables.map((table) => table.name));
   const sheets = workbook.sheets.map((sheet) => sheet.name);
   const twice = plan.addSheets.filter((sheet) => sheet.name.toLowerCase() === sheetName.toLowerCase()).length > 1;

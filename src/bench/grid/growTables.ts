@@ -2,9 +2,9 @@ import { ICommandService, IUndoRedoService, type ICellData, type IRange, type Nu
 import { SetRangeValuesCommand, type ISetRangeValuesCommandParams } from "@univerjs/sheets";
 import type { OpenGrid } from "../port/openGrid";
 import { calculateTableAnew } from "./calculateTableAnew";
+import { resizeTable } from "./resizeTable";
 import type { GridTable } from "./tableAt";
 
-const SET_TABLE = "sheet.command.set-table-config";
 const TABLE_CHANGED = "formula.mutation.set-super-table";
 const PASTE = /paste/i;
 
@@ -58,7 +58,8 @@ function isBlank(cell: Nullable<ICellData>): boolean {
   return !cell || ((cell.v === undefined || cell.v === null || cell.v === "") && !cell.f && !cell.si && !cell.p);
 }
 
-function grow(open: OpenGrid, { id, subUnitId: sheetId, range }: GridTable, last: number): void {
+function grow(open: OpenGrid, table: GridTable, last: number): void {
+  const { subUnitId: sheetId, range } = table;
   const injector = open.grid.univer.__getInjector();
   const commands = injector.get(ICommandService);
   const sheet = open.model.getSheetBySheetId(sheetId);
@@ -78,8 +79,7 @@ function grow(open: OpenGrid, { id, subUnitId: sheetId, range }: GridTable, last
   const oneUndo = injector.get(IUndoRedoService).__tempBatchingUndoRedo(open.unitId);
   try {
     commands.syncExecuteCommand(SetRangeValuesCommand.id, { unitId: open.unitId, subUnitId: sheetId, value });
-    const newRange = { ...range, endRow: last };
-    void commands.executeCommand(SET_TABLE, { unitId: open.unitId, tableId: id, updateRange: { newRange } });
+    void resizeTable(open, table, { ...range, endRow: last });
   } finally {
     oneUndo.dispose();
   }

@@ -1,10 +1,9 @@
 import type { ICellData, ICommandService } from "@univerjs/core";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import type { NewColumns } from "../../sheet/buildPlan";
+import { resizeTable } from "../grid/resizeTable";
 import type { OpenGrid } from "./openGrid";
 import { writtenCell } from "./writtenCell";
-
-const SET_TABLE = "sheet.command.set-table-config";
 
 /** Adds columns with their headings, or takes them away, and gives their table its new width. */
 export async function changeColumns(
@@ -34,6 +33,5 @@ export async function changeColumns(
   const table = open.facade.getTableList().find(({ name }) => name === tableName);
   if (table === undefined) return;
   const endColumn = table.range.endColumn + (isAdded ? headings.length : -headings.length);
-  const updateRange = { newRange: { ...table.range, endColumn } };
-  await commands.executeCommand(SET_TABLE, { unitId, tableId: table.id, updateRange });
+  await resizeTable(open, table, { ...table.range, endColumn });
 }

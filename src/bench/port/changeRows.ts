@@ -1,10 +1,9 @@
 import type { ICellData, ICommandService } from "@univerjs/core";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import type { NewRows } from "../../sheet/buildPlan";
+import { resizeTable } from "../grid/resizeTable";
 import type { OpenGrid } from "./openGrid";
 import { writtenCell } from "./writtenCell";
-
-const SET_TABLE = "sheet.command.set-table-config";
 
 /** Adds rows at the foot of a table, or takes them away, and gives the table its new length. */
 export async function changeRows(
@@ -32,6 +31,5 @@ export async function changeRows(
   const table = open.facade.getTableList().find(({ name }) => name === tableName);
   if (table === undefined) return;
   const endRow = table.range.endRow + (isAdded ? rows.length : -rows.length);
-  const updateRange = { newRange: { ...table.range, endRow } };
-  await commands.executeCommand(SET_TABLE, { unitId, tableId: table.id, updateRange });
+  await resizeTable(open, table, { ...table.range, endRow });
 }

@@ -1,7 +1,7 @@
 import { fail } from "../../domain/fail";
 import type { Outcome } from "../../domain/outcome";
+import { holdsExpected } from "../../sheet/holdsExpected";
 import { listCells } from "../../sheet/listCells";
-import { sameCell } from "../../sheet/sameCell";
 import type { TargetCell } from "./targetCell";
 
 /** Why a step must not be written, or null. Of several sheets the first with a reason counts, with all its cells. */
@@ -12,7 +12,7 @@ export function refuseStep(targets: readonly TargetCell[]): Outcome<never> | nul
       sheet: sheet.getName(),
       cells: listCells(cells.map(({ edit }) => edit.at)),
     });
-    const changed = own.filter((target) => !holdsExpected(target));
+    const changed = own.filter((target) => !holdsExpected(target.edit, target));
     if (changed.length > 0) return fail("cells-changed", facts(changed));
     const merged = own.filter((target) => target.merged);
     if (merged.length > 0) return fail("cells-merged", facts(merged));
@@ -20,10 +20,4 @@ export function refuseStep(targets: readonly TargetCell[]): Outcome<never> | nul
     if (spilled.length > 0) return fail("cells-spilled", facts(spilled));
   }
   return null;
-}
-
-/** A formula that the writer did not speak of counts as something else. */
-function holdsExpected({ edit, value, formula }: TargetCell): boolean {
-  if (edit.expectedFormula !== undefined) return formula === edit.expectedFormula;
-  return formula === null && sameCell(value, edit.expected);
 }

@@ -4,6 +4,7 @@ import { fail } from "../../domain/fail";
 import type { Outcome } from "../../domain/outcome";
 import { succeed } from "../../domain/succeed";
 import type { CellEdit, WriteReceipt } from "../../sheet/cellEdit";
+import { cellsNamedTwice } from "../../sheet/cellsNamedTwice";
 import { listCells } from "../../sheet/listCells";
 import { isProtected } from "./isProtected";
 import type { OpenGrid } from "./openGrid";
@@ -14,7 +15,7 @@ import { writtenCell } from "./writtenCell";
 /** Writes all the edits of a step or none of them; the user's one undo takes all of it back. */
 export function writeStep(open: OpenGrid, label: string, edits: readonly CellEdit[]): Outcome<WriteReceipt> {
   const doing = "write to the sheet";
-  const twice = namedTwice(edits);
+  const twice = cellsNamedTwice(edits);
   if (twice.length > 0) return fail("cells-named-twice", { cells: listCells(twice) });
   const sheets = new Map<string, Worksheet>();
   for (const { at } of edits) {
@@ -63,14 +64,4 @@ function targets(open: OpenGrid, sheets: ReadonlyMap<string, Worksheet>, edits: 
     const sheet = sheets.get(edit.at.sheetId);
     return sheet === undefined ? [] : [targetCell(open, sheet, edit)];
   });
-}
-
-function namedTwice(edits: readonly CellEdit[]): CellEdit["at"][] {
-  const seen = new Set<string>();
-  return edits
-    .map((edit) => edit.at)
-    .filter(({ sheetId, row, column }) => {
-      const key = `${sheetId} ${row} ${column}`;
-      return seen.has(key) || !seen.add(key);
-    });
 }

@@ -37,6 +37,7 @@ export function savedSheetXml(
   let sheet = edits.reduce((held, edit) => shiftSheetXml(held, edit, book.name), parsed);
   const opened = edits.reduce(shiftedState, openedState(data, styles));
   const kinds = formulaKinds(sheet);
+  const formatAt = formatsOf(sheet);
   const wanted = changedCells({
     opened,
     now: now.state,
@@ -46,7 +47,7 @@ export function savedSheetXml(
       return kind === "shared" || (kind === "array" && edits.length > 0);
     },
     isArray: (row, column) => kinds.get(cellName(row, column)) === "array",
-    format: (row, column, before, after) => stylePatch.formatLike(formatAt(sheet, row, column), before, after),
+    format: (row, column, before, after) => stylePatch.formatLike(formatAt(row, column), before, after),
   });
   const sharedAlone = wanted.every(({ row, column }) => kinds.get(cellName(row, column)) === "shared");
   const rows = changedRows(data, now, edits);
@@ -86,9 +87,13 @@ function formulaKinds({ rows }: SheetXml): Map<string, "shared" | "array"> {
   return kinds;
 }
 
-function formatAt({ rows }: SheetXml, row: number, column: number): number {
-  const cell = rows.find((held) => held.row === row)?.cells.find((held) => held.column === column);
-  return Number(/^<[^>]*\ss="(\d+)"/.exec(cell?.xml ?? "")?.[1] ?? 0);
+/** The number of a cell's format in the file; thousands of cells may ask, so the rows are found by their number. */
+function formatsOf({ rows }: SheetXml): (row: number, column: number) => number {
+  const byRow = new Map(rows.map((held) => [held.row, held.cells]));
+  return (row, column) => {
+    const cell = byRow.get(row)?.find((held) => held.column === column);
+    return Number(/^<[^>]*\ss="(\d+)"/.exec(cell?.xml ?? "")?.[1] ?? 0);
+  };
 }
 
 const POINTS_A_PIXEL = 72 / 96;

@@ -1,5 +1,5 @@
 import { columnFromLetters } from "../../sheet/columnFromLetters";
-import { columnLetters } from "../file/columnLetters";
+import { columnLetters } from "../../sheet/columnLetters";
 import { shiftedSpan } from "./shiftedSpan";
 import type { StructureEdit } from "./structureEdit";
 

@@ -1,3 +1,5 @@
+import { seeded } from "./seeded.mjs";
+
 const FIRST_DAY = 46_023;
 const KINDS = ["Coat", "Dress", "Shoes", "Belt", "Shirt"];
 
@@ -32,15 +34,4 @@ export function piecesTable(rowCount, columnCount) {
   ].slice(0, columnCount);
   const rows = Array.from({ length: rowCount }, (_, row) => columns.map(([, cell]) => cell(row)));
   return JSON.parse(JSON.stringify([columns.map(([heading]) => heading), ...rows]));
-}
-
-/** Numbers from 0 up to 1, the same every time (mulberry32, Tommy Ettinger, public domain). */
-function seeded(seed) {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
-  };
 }

@@ -2,7 +2,7 @@ import { Field, Select } from "@fluentui/react-components";
 import { memo } from "react";
 import { headingVocabulary } from "../../sheet/headingVocabulary";
 import type { TableKind } from "../../sheet/tableKind";
-import { columnLetters } from "./columnLetters";
+import { columnLetters } from "../../sheet/columnLetters";
 import type { ColumnReading } from "./ColumnReading";
 import { fieldName } from "./fieldName";
 import { useColumnsStyles } from "./useColumnsStyles";
