@@ -65,14 +65,19 @@ pieces.forEach((row, i) => {
   cell("E").value = back === null ? "?" : back === "" ? null : serial(back);
   cell("F").value = quantity;
   cell("G").value = Number(row[column("Qty back")]) || 0;
+  // The day it must be back: what was agreed later replaces what was due.
+  const extended = row[column("Extended to")];
+  cell("L").value = extended === "" ? { formula: `IF(D${at}="","",D${at})` } : serial(extended);
+  cell("L").numFmt = "0";
+  cell("M").value = row[column("Settled")] === "" ? 0 : 1;
   cell("H").value = value === null ? "?" : value === "" ? null : Number(value);
   // Still out: out by the day, and not back by it, or back in part.
   cell("I").value = {
     formula: named(
-      `IF(OR(C${at}>AsOf,E${at}="?"),0,IF(OR(E${at}="",E${at}>AsOf),F${at},IF(G${at}=0,0,MAX(0,F${at}-G${at}))))`,
+      `IF(OR(C${at}>AsOf,E${at}="?",M${at}=1),0,IF(OR(E${at}="",E${at}>AsOf),F${at},IF(G${at}=0,0,MAX(0,F${at}-G${at}))))`,
     ),
   };
-  cell("J").value = { formula: named(`IF(AND(I${at}>0,D${at}<>"",D${at}<AsOf),AsOf-D${at},0)`) };
+  cell("J").value = { formula: named(`IF(AND(I${at}>0,L${at}<>"",L${at}<AsOf),AsOf-L${at},0)`) };
   cell("K").value = { formula: `IF(OR(H${at}="",H${at}="?"),0,I${at}*H${at})` };
 });
 // Named as first seen: the last entry of a key wins in a Map, so the rows go in backwards.
@@ -91,7 +96,7 @@ lenders.forEach(([key], i) => {
   put("C", `SUMIFS(${range("K")},${range("B")},A${at})`);
   put(
     "D",
-    `IF(COUNTIFS(${range("B")},A${at},${range("I")},">0",${range("D")},">="&P!$Z$2)=0,"",_xlfn.MINIFS(${range("D")},${range("B")},A${at},${range("I")},">0",${range("D")},">="&P!$Z$2))`,
+    `IF(COUNTIFS(${range("B")},A${at},${range("I")},">0",${range("L")},">="&P!$Z$2)=0,"",_xlfn.MINIFS(${range("L")},${range("B")},A${at},${range("I")},">0",${range("L")},">="&P!$Z$2))`,
   );
   totals.getCell(`D${at}`).numFmt = "0";
   put("E", `SUMIFS(${range("I")},${range("B")},A${at},${range("J")},">0")`);

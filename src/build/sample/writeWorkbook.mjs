@@ -65,7 +65,7 @@ function jobSheet(workbook, spills, scenario) {
     ["As-of day", scenario.asOf],
     ["Last shoot day", scenario.lastShootDay],
     ["Insurance limit, all pieces", scenario.coverLimit],
-    [],
+    ["Insurance limit, one piece", scenario.pieceLimit],
     ["Value out, the whole pull", "_xldudf_TACK_VALUEOUT(Loans[#All],AsOf)"],
     ["Lender to look at", scenario.lenderToLookAt],
     ["Value out with that lender", `_xldudf_TACK_VALUEOUT(${rowsWhere("Loans", "Loans[Lender]=B9")},AsOf)`],
@@ -78,14 +78,18 @@ function jobSheet(workbook, spills, scenario) {
     if (typeof typed === "string" && typed.startsWith("_xldudf")) spill(sheet, spills, `B${4 + i}`, typed);
     else put(sheet.getCell(4 + i, 2), typed);
   });
-  for (const row of [6, 8, 10]) sheet.getCell(row, 2).numFmt = '"£"#,##0';
+  for (const row of [6, 7, 8, 10]) sheet.getCell(row, 2).numFmt = '"£"#,##0';
   sheet.getCell(12, 2).numFmt = "0.0";
-  for (const row of [4, 5, 6, 9, 11])
+  for (const row of [4, 5, 6, 7, 9, 11])
     sheet.getCell(row, 2).fill = { type: "pattern", pattern: "solid", fgColor: { argb: PAPER } };
   sheet.getCell(14, 1).value =
     "A figure above shows #VALUE! while a piece it needs cannot be read; the Check view in the pane says which.";
   sheet.getCell(15, 1).value =
     "Weights are typical ones where the sheet has none. Carrying injures: share loads, follow local rules.";
+  scenario.jobFacts.forEach(([label, says], i) => {
+    sheet.getCell(17 + i, 1).value = label;
+    sheet.getCell(17 + i, 2).value = says;
+  });
   addTable(sheet, "ClosedDays", 4, 4, ["Closed", "Why"], scenario.closedDays);
   addTable(sheet, "People", 4, 7, ["What", "How many"], scenario.people);
 }
@@ -105,8 +109,17 @@ function trySheet(workbook) {
 
 function loansSheet(workbook, scenario) {
   const sheet = workbook.addWorksheet("Loans", { views: [{ state: "frozen", xSplit: 2, ySplit: 4 }] });
-  title(sheet, "Pull for 30 + 31 March", "one row a piece; due dates work themselves out from the terms");
-  widths(sheet, [9, 30, 11, 24, 10, 7, 12, 6, 11, 9, 17, 32, 17, 17, 9, 19, 14, 8, 10, 22]);
+  title(
+    sheet,
+    "Pull for 30 + 31 March, and the pick-up",
+    "one row a piece; due dates work themselves out from the terms",
+  );
+  widths(
+    sheet,
+    [9, 30, 11, 24, 10, 7, 12, 6, 11, 9, 17, 32, 17, 17, 9, 19, 18, 8, 10, 32].concat([
+      17, 17, 9, 9, 13, 18, 14, 12, 17, 9, 11, 10, 16,
+    ]),
+  );
   const dueColumn = scenario.headings.indexOf("Return due");
   const rows = scenario.pieces.map((row) =>
     row.map((typed, i) => (i === dueColumn && typed === "=DUE" ? `=${DUE_FORMULA}` : typed)),
@@ -114,7 +127,8 @@ function loansSheet(workbook, scenario) {
   addTable(sheet, "Loans", 4, 1, scenario.headings, rows);
   rows.forEach((row, r) => {
     if (row[dueColumn] !== "") sheet.getCell(5 + r, dueColumn + 1).numFmt = DATE;
-    sheet.getCell(5 + r, scenario.headings.indexOf("Ins. value") + 1).numFmt = '"£"#,##0';
+    for (const money of ["Ins. value", "Rental fee", "Deposit"])
+      sheet.getCell(5 + r, scenario.headings.indexOf(money) + 1).numFmt = '"£"#,##0';
   });
   const bottom = 5 + rows.length;
   sheet.getCell(bottom, 2).value = "TOTAL";
@@ -122,11 +136,14 @@ function loansSheet(workbook, scenario) {
   put(sheet.getCell(bottom, 9), scenario.typedTotal);
 }
 
-function plainSheet(workbook, name, note, headings, rows, table, columnWidths) {
+/** A sheet of typed rows. Columns of money are shown to the penny. */
+function plainSheet(workbook, name, note, headings, rows, table, columnWidths, money = []) {
   const sheet = workbook.addWorksheet(name, { views: [{ state: "frozen", ySplit: 4 }] });
   title(sheet, name, note);
   widths(sheet, columnWidths);
   addTable(sheet, table, 4, 1, headings, rows);
+  for (const text of money)
+    rows.forEach((_, r) => (sheet.getCell(5 + r, headings.indexOf(text) + 1).numFmt = '"£"#,##0.00'));
 }
 
 function totalsSheet(workbook, spills) {
@@ -178,7 +195,7 @@ export function sampleWorkbook(scenario) {
     scenario.lenderHeadings,
     scenario.lenders,
     "Lenders",
-    [26, 14, 16, 26, 9, 9, 16, 34, 11, 13],
+    [26, 14, 34, 26, 9, 9, 16, 34, 11, 13],
   );
   plainSheet(
     workbook,
@@ -187,7 +204,44 @@ export function sampleWorkbook(scenario) {
     scenario.lookHeadings,
     scenario.looks,
     "Looks",
-    [8, 8, 17, 11, 13, 11, 9, 18, 11, 15, 9, 9],
+    [8, 8, 17, 11, 13, 11, 9, 18, 11, 15, 9, 9, 7, 7, 8, 9],
+  );
+  plainSheet(
+    workbook,
+    "Requests",
+    "who was asked for what; the last rows are for the pick-up",
+    scenario.requestHeadings,
+    scenario.requests,
+    "Requests",
+    [24, 12, 34, 32, 17, 17, 9, 17, 28, 17, 17, 28],
+  );
+  plainSheet(
+    workbook,
+    "Receipts",
+    "bought on the card, to be kept or taken back",
+    scenario.receiptHeadings,
+    scenario.receipts,
+    "Receipts",
+    [20, 17, 28, 11, 9, 14, 17, 16, 17, 26],
+    ["Amount", "Kept", "Amount refunded"],
+  );
+  plainSheet(
+    workbook,
+    "Stops",
+    "the return run of Wednesday 8 April; the first row is where it starts and ends",
+    scenario.stopHeadings,
+    scenario.stops,
+    "Stops",
+    [24, 28, 26, 14, 9, 14, 10, 10, 11, 17],
+  );
+  plainSheet(
+    workbook,
+    "Shoes",
+    "soles to be taped: painter's tape inside, cloth gaffer tape over it outside",
+    scenario.shoeHeadings,
+    scenario.shoes,
+    "Shoes",
+    [30, 9, 12, 8, 8, 22],
   );
   totalsSheet(workbook, spills);
   lateSheet(workbook, spills);
@@ -195,5 +249,7 @@ export function sampleWorkbook(scenario) {
   trySheet(workbook);
   workbook.definedNames.add("Job!$B$4", "AsOf");
   workbook.definedNames.add("Job!$B$5", "LastShootDay");
+  workbook.definedNames.add("Job!$B$6", "CoverLimit");
+  workbook.definedNames.add("Job!$B$7", "PieceLimit");
   return { workbook, spills };
 }
