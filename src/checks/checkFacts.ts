@@ -38,6 +38,8 @@ export interface CheckFacts {
   loan(row: CheckedRow): Loan | null;
   /** The plans that could be made of those days. */
   plans(): readonly DatedPlan[];
+  /** The same with no look waiting for another's pieces. */
+  plansApart(): readonly DatedPlan[];
   /** The looks that a piece's row names, and those that list the piece. */
   looksOf(row: CheckedRow): readonly NeedingLook[];
   /** What `work` comes to for a text, worked out once in a run; `about` says what is worked out. */

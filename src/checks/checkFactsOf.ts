@@ -52,6 +52,10 @@ export function checkFactsOf(workbook: CheckedWorkbook, asOf: number, notes: Wor
     },
     plans: () =>
       once("plans", "", () => facts.days().flatMap(({ date, plan }) => (plan.ok ? [{ date, plan: plan.value }] : []))),
+    plansApart: () =>
+      once("plans apart", "", () =>
+        facts.days().flatMap(({ date, apart }) => (apart.ok ? [{ date, plan: apart.value }] : [])),
+      ),
     looksOf: (row) => {
       const text = textIn(row, "look");
       const named = text === null ? NO_LOOKS : once("looks named", text, () => looksNamed(text, facts.looks()));

@@ -14,4 +14,6 @@ export interface CheckedDay {
   /** The people the plan goes by. */
   readonly people: CrewFound;
   readonly plan: Outcome<PlannedDay>;
+  /** The same with no look waiting for another's pieces, so that it shows where they need one at once. */
+  readonly apart: Outcome<PlannedDay>;
 }

@@ -1,6 +1,7 @@
 import { dayPlan } from "../domain/day/dayPlan";
 import { likelyCall } from "../domain/day/likelyCall";
 import { looksByDay } from "../domain/day/looksByDay";
+import { withoutPieces } from "../domain/day/withoutPieces";
 import { crewOnDay } from "../sheet/crewOnDay";
 import { dayNotesFor } from "../sheet/dayNotesFor";
 import { readLooks } from "../sheet/readLooks";
@@ -29,8 +30,11 @@ export function checkedDaysOf(workbook: CheckedWorkbook, notes: WorkbookNotes): 
       const said = dayNotesFor(notes.days, date, dayCount);
       const people = crewOnDay(notes.crew, said);
       const call = said.call?.value ?? likelyCall(ofDay);
-      const plan = dayPlan({ looks: ofDay, call, crew: people.crew, changes: new Map() });
-      return [{ table, date, said, people, plan }];
+      const day = { looks: ofDay, call, crew: people.crew, changes: new Map() };
+      const plan = dayPlan(day);
+      const listsPieces = ofDay.some(({ pieces }) => pieces.length > 0);
+      const apart = listsPieces ? dayPlan({ ...day, looks: ofDay.map(withoutPieces) }) : plan;
+      return [{ table, date, said, people, plan, apart }];
     });
   });
 }

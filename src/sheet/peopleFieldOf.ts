@@ -11,6 +11,7 @@ const FIELDS: readonly PeopleField[] = [
   "mealAfterHours",
   "mealMinutes",
   "crossingMinutes",
+  "handOverMinutes",
 ];
 const FIELD_OF: ReadonlyMap<string, PeopleField> = new Map(
   FIELDS.flatMap((field) => peopleLabels[field].split("|").map((label) => [nameKey(label), field] as const)),

@@ -10,7 +10,8 @@ import { readMinutes } from "./readMinutes";
 import { readNumber } from "./readNumber";
 import { readScalar } from "./readScalar";
 
-const LABELS_EXPECTED = '"dressers", "chairs", "cameras", "meal after hours", "meal minutes" or "crossing minutes"';
+const LABELS_EXPECTED =
+  '"dressers", "chairs", "cameras", "meal after hours", "meal minutes", "crossing minutes" or "hand-over minutes"';
 
 /**
  * The crew from two columns, what and how many, rows in any order; null (the argument left out) is the smallest crew.
@@ -61,11 +62,12 @@ export function readPeople(cells: readonly (readonly unknown[])[] | null): Outco
     cameras: figures.get("cameras") ?? smallestCrew.cameras,
     meal: afterHours === null || mealMinutes === null ? null : { afterHours, minutes: mealMinutes },
     crossingMinutes: figures.get("crossingMinutes") ?? smallestCrew.crossingMinutes,
+    handOverMinutes: figures.get("handOverMinutes") ?? smallestCrew.handOverMinutes,
   });
 }
 
 function readFigure(field: PeopleField, raw: unknown, argument: string): Outcome<number | null> {
-  if (field === "mealMinutes" || field === "crossingMinutes") return readMinutes(raw, argument);
+  if (field.endsWith("Minutes")) return readMinutes(raw, argument);
   if (field === "mealAfterHours") return readHours(raw, argument);
   const expected = "a whole number, 0 or more";
   const count = readNumber(raw, argument, expected);

@@ -6,10 +6,11 @@ import { smallestCrew } from "../../src/domain/day/smallestCrew";
 import { sampleDay, sampleLook } from "../domain/day/sampleLook";
 
 // A second solver on small days: HiGHS (MIT), given a big-M model of who comes before whom. One chair, one dresser, one
-// camera that crosses between sets, no meal: what it proves soonest must be what the search proves soonest.
+// camera that crosses between sets, a piece that goes from look to look, no meal: what it proves soonest must be what the search proves soonest.
 
 const BIG = 1000;
 const CROSSING = 7;
+const HAND_OVER = 4;
 
 const looksOfDay: fc.Arbitrary<Look[]> = fc
   .array(
@@ -20,12 +21,13 @@ const looksOfDay: fc.Arbitrary<Look[]> = fc
       shooting: fc.integer({ min: 1, max: 30 }),
       set: fc.nat(1),
       makeupFirst: fc.boolean(),
+      wearsShared: fc.boolean(),
       after: fc.oneof({ weight: 3, arbitrary: fc.constant(0) }, fc.nat(31)),
     }),
     { minLength: 2, maxLength: 6 },
   )
   .map((looks) =>
-    looks.map(({ talent, hair, change, shooting, set, makeupFirst, after }, index) =>
+    looks.map(({ talent, hair, change, shooting, set, makeupFirst, wearsShared, after }, index) =>
       sampleLook(index, {
         talents: [`T${talent}`],
         hairMakeupMinutes: hair,
@@ -33,6 +35,7 @@ const looksOfDay: fc.Arbitrary<Look[]> = fc
         shootingMinutes: shooting,
         set: `S${set}`,
         makeupFirst,
+        pieces: wearsShared ? ["P1"] : [],
         after: looks.flatMap((_, other) => (other < index && ((after >> other) & 1) === 1 ? [String(other)] : [])),
       }),
     ),
@@ -63,6 +66,10 @@ function modelOf(looks: readonly Look[]): string {
       if (hair > 0 && other.hairMakeupMinutes > 0) follows(i, j, `h${j}`, `h${i}`, hair);
       if (look.talents[0] === other.talents[0])
         follows(i, j, `${other.makeupFirst ? "h" : "c"}${j}`, `s${i}`, shooting);
+      if (look.pieces.length > 0 && other.pieces.length > 0) {
+        const handOver = look.talents[0] === other.talents[0] ? 0 : HAND_OVER;
+        follows(i, j, `${other.changeMinutes > 0 ? "c" : "s"}${j}`, `s${i}`, shooting + handOver);
+      }
       for (const key of other.after) if (key === look.key) lines.push(` y${i}_${j} = 1`);
     });
     lines.push(` ${begins}${i} >= 0`);
@@ -73,7 +80,7 @@ function modelOf(looks: readonly Look[]): string {
 
 test("a second solver proves the same soonest end on small days", async () => {
   const highs = await loadHighs();
-  const crew = { ...smallestCrew, crossingMinutes: CROSSING };
+  const crew = { ...smallestCrew, crossingMinutes: CROSSING, handOverMinutes: HAND_OVER };
   fc.assert(
     fc.property(looksOfDay, (looks) => {
       const found = lookOrder(sampleDay(looks, { crew }));

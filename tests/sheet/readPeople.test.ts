@@ -7,7 +7,7 @@ const said = (cells: unknown[][]): string => {
 };
 
 test("left out, there is one dresser, one chair, one camera and no meal", () => {
-  const smallest = { dressers: 1, chairs: 1, cameras: 1, meal: null, crossingMinutes: 0 };
+  const smallest = { dressers: 1, chairs: 1, cameras: 1, meal: null, crossingMinutes: 0, handOverMinutes: 0 };
   expect(readPeople(null)).toEqual({ ok: true, value: smallest });
   expect(
     readPeople([
@@ -19,7 +19,14 @@ test("left out, there is one dresser, one chair, one camera and no meal", () => 
 });
 
 test("labels are read in any order, under headings or not, whatever their case", () => {
-  const crew = { dressers: 2, chairs: 3, cameras: 2, meal: { afterHours: 6, minutes: 45 }, crossingMinutes: 15 };
+  const crew = {
+    dressers: 2,
+    chairs: 3,
+    cameras: 2,
+    meal: { afterHours: 6, minutes: 45 },
+    crossingMinutes: 15,
+    handOverMinutes: 4,
+  };
   const rows = [
     ["Crossing minutes between sets", "15 min"],
     ["MEAL MINUTES", 45],
@@ -27,6 +34,7 @@ test("labels are read in any order, under headings or not, whatever their case",
     ["Hair and make-up", 3],
     ["cameras", "2"],
     ["Dressers", 2],
+    ["Hand-over minutes", 4],
   ];
   expect(readPeople(rows)).toEqual({ ok: true, value: crew });
   expect(readPeople([["What", "How many"], ...rows])).toEqual({ ok: true, value: crew });

@@ -47,6 +47,7 @@ test("a table of two columns that says what people are asked for is the crew, wi
     cameras: 1,
     meal: { afterHours: 6, minutes: 45 },
     crossingMinutes: 0,
+    handOverMinutes: 0,
   });
   expect(found.place).toMatchObject({ at: { sheetId: "s0", row: 2, column: 2 }, sheetName: "Job" });
   expect(found.mealPlace).toEqual({

@@ -8,7 +8,7 @@ import { defineRule } from "../defineRule";
 import { lookName } from "../lookName";
 import { sayClock } from "../../domain/sayClock";
 
-/** The planned times of the looks are compared, not their order: a piece is needed from the start of the change to the end of the shot. */
+/** The planned times of the looks are compared, not their order: a piece is needed from the start of the change to the end of the shot, as if no look waited for it. */
 export const pieceInTwoLooks = defineRule({
   id: "pieceInTwoLooks",
   about: "A piece in two looks that need it at the same time.",
@@ -29,7 +29,7 @@ export const pieceInTwoLooks = defineRule({
     if (named.length < 2) return;
     const quantity = readQuantity(cellIn(row, "quantity"), "");
     if (!quantity.ok) return;
-    const looks = named.flatMap(({ key }) => looksOfPiece(key, dayIn(row, "shoot"), facts.plans()));
+    const looks = named.flatMap(({ key }) => looksOfPiece(key, dayIn(row, "shoot"), facts.plansApart()));
     const [first] = pieceOverlaps(looks, quantity.value || 1);
     if (first === undefined) return;
     const { wearing, needing, from, until } = first;

@@ -6,4 +6,6 @@ export interface Crew {
   /** null where no meal is kept. */
   readonly meal: { readonly afterHours: number; readonly minutes: number } | null;
   readonly crossingMinutes: number;
+  /** To undress a look and hand a piece over to the next that wears it, where that is another talent's. */
+  readonly handOverMinutes: number;
 }

@@ -20,11 +20,17 @@ export function planFromSchedule(
     work.looks[index]!.talents.forEach((talent, place) => (talentNames[talent] = look.talents[place]!));
   });
 
-  const waitAt = (at: number): Wait => ({
-    kind: schedule.waitKind[at]!,
-    look: looks[schedule.waitLook[at]!]?.label ?? null,
-    talent: talentNames[schedule.waitTalent[at]!] ?? null,
-  });
+  const waitAt = (at: number): Wait => {
+    const kind = schedule.waitKind[at]!;
+    const other = looks[schedule.waitLook[at]!];
+    const own = looks[Math.floor(at / STEPS_A_LOOK)]!.pieces;
+    return {
+      kind,
+      look: other?.label ?? null,
+      talent: talentNames[schedule.waitTalent[at]!] ?? null,
+      piece: (kind === "piece" && own.find((piece) => other!.pieces.includes(piece))) || null,
+    };
+  };
 
   const planned = (index: number): PlannedLook => {
     const look = looks[index]!;

@@ -17,6 +17,8 @@ export function workOfDay(day: Day, looks: readonly Look[], nowSeconds = -Infini
   const talents = numbered(looks.flatMap((look) => look.talents));
   const placeOf = placesOf(looks);
   const places = numbered(looks.flatMap((look) => placeOf(look) ?? []));
+  const pieces = numbered(sharedPieces(looks));
+  const wearers = numbered(looks.map(wearersOf));
   const arrivals = arrivalsOf(looks, callSeconds);
 
   const workLook = (look: Look): WorkLook => {
@@ -33,6 +35,8 @@ export function workOfDay(day: Day, looks: readonly Look[], nowSeconds = -Infini
       shootingSeconds: secondsOf(look.shootingMinutes),
       makeupFirst: look.makeupFirst,
       set: place === null ? -1 : places.get(place)!,
+      pieces: look.pieces.flatMap((piece) => pieces.get(piece) ?? []),
+      wearers: wearers.get(wearersOf(look))!,
       after: look.after.map((key) => indexOf.get(key)!),
       shotAtSeconds: look.shotAt === null ? null : secondsNearCall(look.shotAt, callSeconds),
     };
@@ -49,6 +53,8 @@ export function workOfDay(day: Day, looks: readonly Look[], nowSeconds = -Infini
     dressers: atMost(crew.dressers),
     cameras: atMost(crew.cameras),
     crossingSeconds: secondsOf(crew.crossingMinutes),
+    pieceCount: pieces.size,
+    handOverSeconds: secondsOf(crew.handOverMinutes),
     meal: meal && { dueSeconds: callSeconds + secondsOf(meal.afterHours * 60), lengthSeconds: secondsOf(meal.minutes) },
   };
 }
@@ -70,6 +76,18 @@ function placesOf(looks: readonly Look[]): (look: Look) => string | null {
     if (set === null) return where;
     return `${set}|${where ?? (other === undefined ? only : null) ?? ""}`;
   };
+}
+
+/** The pieces that more than one look lists. */
+function sharedPieces(looks: readonly Look[]): readonly string[] {
+  const once = new Set<string>();
+  const twice = new Set<string>();
+  for (const { pieces } of looks) for (const piece of pieces) (once.has(piece) ? twice : once).add(piece);
+  return [...twice];
+}
+
+function wearersOf({ talents, key }: Look): string {
+  return talents.length === 0 ? `look ${key}` : [...talents].sort().join("\n");
 }
 
 function arrivalsOf(looks: readonly Look[], callSeconds: number): Map<string, number> {

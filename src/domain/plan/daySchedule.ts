@@ -9,7 +9,7 @@ export const STEPS_A_LOOK = 3;
  *
  * preparation: the step before it of the same look. talent: somebody was still on an earlier look.
  * chair, dresser, camera: all of them were still on earlier looks. crossing: the camera came from another set.
- * after: a look that must come before. order: the shot before it had not begun. shot at: it has happened already.
+ * piece: an earlier look still wore a piece of this one, or was handing it over. after: a look that must come before. order: the shot before it had not begun. shot at: it has happened already.
  */
 export type WaitKind =
   | "call"
@@ -20,6 +20,7 @@ export type WaitKind =
   | "dresser"
   | "camera"
   | "crossing"
+  | "piece"
   | "after"
   | "order"
   | "meal"

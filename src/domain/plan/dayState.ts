@@ -9,6 +9,10 @@ export interface DayState {
   readonly talentFreeSeconds: number[];
   /** By talent: the look worn last, -1 before the first. */
   readonly lastLookOf: number[];
+  /** By shared piece: the end of the shot of the look that wore it last, -Infinity before the first. */
+  readonly pieceUntilSeconds: number[];
+  /** By shared piece: that look, -1 before the first. */
+  readonly pieceLookOf: number[];
   /** By look: the end of its shot, the call before it is placed. */
   readonly shotUntilSeconds: number[];
   /** The look shot last, -1 before the first. */

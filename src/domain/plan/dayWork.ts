@@ -13,6 +13,10 @@ export interface DayWork {
   readonly cameras: number;
   /** What a camera needs to move from one set to another. */
   readonly crossingSeconds: number;
+  /** Pieces that several looks share, known by their index. */
+  readonly pieceCount: number;
+  /** To undress a look and hand over a piece that the next one wears. */
+  readonly handOverSeconds: number;
   /** null where no meal is kept. */
   readonly meal: MealRule | null;
 }
@@ -41,6 +45,10 @@ export interface WorkLook {
   readonly set: number;
   /** Looks whose shots must have ended before this one's begins. */
   readonly after: readonly number[];
+  /** The pieces it shares with other looks: its change, or without one its shot, waits until they are handed over. */
+  readonly pieces: readonly number[];
+  /** The same number for all looks of the same talents, who hand nothing over but keep it on; another number for every look that names none. */
+  readonly wearers: number;
   /** When its shot began, where that has happened already. */
   readonly shotAtSeconds: number | null;
 }

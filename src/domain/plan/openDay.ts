@@ -11,6 +11,8 @@ export function openDay(work: DayWork): DayState {
     cameras: openStation(work.cameras, callSeconds),
     talentFreeSeconds: new Array<number>(work.talentCount).fill(callSeconds),
     lastLookOf: new Array<number>(work.talentCount).fill(-1),
+    pieceUntilSeconds: new Array<number>(work.pieceCount).fill(-Infinity),
+    pieceLookOf: new Array<number>(work.pieceCount).fill(-1),
     shotUntilSeconds: new Array<number>(work.looks.length).fill(callSeconds),
     previousShot: -1,
     previousShotFromSeconds: callSeconds,

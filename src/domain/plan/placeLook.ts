@@ -5,6 +5,7 @@ import { CHANGE, HAIR_MAKEUP, SHOT } from "./daySchedule";
 import type { MealSpan, WaitKind } from "./daySchedule";
 import type { DayState } from "./dayState";
 import type { DayWork, WorkLook } from "./dayWork";
+import { handedOverSeconds } from "./handedOverSeconds";
 import type { Hold } from "./hold";
 import { holdBack } from "./holdBack";
 import type { PlacedLook } from "./placedLook";
@@ -30,6 +31,7 @@ export function placeLook(
   const changeSeconds = changeSecondsFor(look, state.lastLookOf);
   waitForTalents(work, state, look, placed.hold);
   if (look.makeupFirst) prepare(placed, HAIR_MAKEUP, state.chairs, "chair", look.hairMakeupSeconds, index, meal);
+  if (changeSeconds > 0) waitForPieces(work, state, look, meal, placed.hold);
   prepare(placed, CHANGE, state.dressers, "dresser", changeSeconds, index, meal);
   if (!look.makeupFirst) prepare(placed, HAIR_MAKEUP, state.chairs, "chair", look.hairMakeupSeconds, index, meal);
   shoot(work, state, look, meal, placed);
@@ -41,6 +43,11 @@ function waitForTalents(work: DayWork, state: DayState, look: WorkLook, hold: Ho
   holdBack(hold, look.thereSeconds, "arrival", -1, look.lastToArrive);
   for (const talent of look.talents)
     holdBack(hold, state.talentFreeSeconds[talent]!, "talent", state.lastLookOf[talent]!, talent);
+}
+
+function waitForPieces(work: DayWork, state: DayState, look: WorkLook, meal: MealSpan | null, hold: Hold): void {
+  for (const piece of look.pieces)
+    holdBack(hold, handedOverSeconds(work, state, look, piece, meal), "piece", state.pieceLookOf[piece]!);
 }
 
 function startHold(hold: Hold, untilSeconds: number, kind: WaitKind): void {
@@ -85,6 +92,7 @@ function shoot(work: DayWork, state: DayState, look: WorkLook, meal: MealSpan | 
   const there = cameraThereSeconds(cameras, camera, look.set, work.crossingSeconds, meal);
   holdBack(hold, cameras.freeAtSeconds[camera]!, "camera", cameras.lastLook[camera]!);
   holdBack(hold, there, "crossing", cameras.lastLook[camera]!);
+  waitForPieces(work, state, look, meal, hold);
   for (const before of look.after) holdBack(hold, state.shotUntilSeconds[before]!, "after", before);
   holdBack(hold, state.previousShotFromSeconds, "order", state.previousShot);
   holdBack(hold, clearOfMeal(hold.untilSeconds, look.shootingSeconds, meal), "meal", -1);
@@ -110,6 +118,11 @@ function moveOn(state: DayState, look: WorkLook, index: number, placed: PlacedLo
   for (const talent of look.talents) {
     state.talentFreeSeconds[talent] = Math.max(state.talentFreeSeconds[talent]!, shotUntil);
     state.lastLookOf[talent] = index;
+  }
+  for (const piece of look.pieces) {
+    if (shotUntil < state.pieceUntilSeconds[piece]!) continue;
+    state.pieceUntilSeconds[piece] = shotUntil;
+    state.pieceLookOf[piece] = index;
   }
   state.shotUntilSeconds[index] = shotUntil;
   state.previousShot = index;

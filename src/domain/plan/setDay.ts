@@ -12,6 +12,8 @@ export function setDay(state: DayState, from: DayState): void {
   setNumbers(state.cameras.lastSet, from.cameras.lastSet);
   setNumbers(state.talentFreeSeconds, from.talentFreeSeconds);
   setNumbers(state.lastLookOf, from.lastLookOf);
+  setNumbers(state.pieceUntilSeconds, from.pieceUntilSeconds);
+  setNumbers(state.pieceLookOf, from.pieceLookOf);
   setNumbers(state.shotUntilSeconds, from.shotUntilSeconds);
   state.previousShot = from.previousShot;
   state.previousShotFromSeconds = from.previousShotFromSeconds;

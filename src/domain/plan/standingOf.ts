@@ -1,4 +1,5 @@
 import type { DayWork } from "./dayWork";
+import { handedOverSeconds } from "./handedOverSeconds";
 import type { PartDay } from "./partDay";
 
 /**
@@ -10,7 +11,7 @@ import type { PartDay } from "./partDay";
 export function standingOf(work: DayWork, { state, left, meal, allInTime, lastEndInTime }: PartDay): number[] | null {
   const isOpen = work.meal !== null && meal === null;
   if (isOpen && !allInTime) return null;
-  // Nothing that is left begins before the meal is over, but for a camera's crossing.
+  // Nothing that is left begins before the meal is over, but for a camera's crossing and what is handed over.
   const notBefore = meal === null ? work.callSeconds : meal.untilSeconds;
   const standing: number[] = isOpen ? [lastEndInTime] : [];
   addSorted(standing, state.chairs.freeAtSeconds, notBefore);
@@ -22,6 +23,11 @@ export function standingOf(work: DayWork, { state, left, meal, allInTime, lastEn
   for (const index of left) {
     for (const talent of work.looks[index]!.talents)
       standing[first + talent] = Math.max(notBefore, state.talentFreeSeconds[talent]!);
+  }
+  for (const index of left) {
+    const look = work.looks[index]!;
+    for (const piece of look.pieces)
+      standing.push(Math.max(notBefore, handedOverSeconds(work, state, look, piece, meal)));
   }
   if (work.cameras > 1) {
     standing.push(state.previousShotFromSeconds, state.endSeconds);

@@ -14,7 +14,7 @@ import { dayArguments } from "../dayArguments";
  * @param looks The looks of one day with their heading row, columns in any order; needs Look, Talent, Shooting and Change.
  * @param call The time of day everybody is there, such as 09:00.
  * @param wrap The time of day the day ends; earlier than call is the next morning.
- * @param [people] Two columns, what and how many: dressers, chairs, cameras, meal after hours, meal minutes, crossing minutes between sets.
+ * @param [people] Two columns, what and how many: dressers, chairs, cameras, meal after hours, meal minutes, crossing minutes between sets, hand-over minutes of a shared piece.
  * @param [changes] Minutes of change from look to look (row to column), with the look numbers as heading row and column.
  * @param [columns] Which heading means what, where yours is not understood, such as "change=Mins; talent=Girl".
  * @shape One number: wrap less the end of the last shot of DAYPLAN, from the same arguments.

@@ -12,7 +12,7 @@ import { dayArguments } from "../dayArguments";
  * @answers In which order are the looks shot soonest?
  * @param looks The looks of one day with their heading row, columns in any order; needs Look, Talent, Shooting and Change.
  * @param call The time of day everybody is there, such as 09:00.
- * @param [people] Two columns, what and how many: dressers, chairs, cameras, meal after hours, meal minutes, crossing minutes between sets.
+ * @param [people] Two columns, what and how many: dressers, chairs, cameras, meal after hours, meal minutes, crossing minutes between sets, hand-over minutes of a shared piece.
  * @param [changes] Minutes of change from look to look (row to column), with the look numbers as heading row and column.
  * @param [columns] Which heading means what, where yours is not understood, such as "fixed=Slot; after=Only after".
  * @shape A table that spills, with the columns of DAYPLAN, one row a look in the order found. After and Fixed (first, last or a place) are kept, looks that have been shot stay first as they happened. The last shot never ends later than in the order given, if that keeps After and Fixed; of orders that end equally soon, one near to it.

@@ -15,7 +15,7 @@ import { dayArguments } from "../dayArguments";
  * @param looks The looks of one day with their heading row; needs Look, Talent, Shooting and Change, and Shot at to say what has happened.
  * @param now The time now: a clock cell such as NOW(), whose time counts, or 10:40.
  * @param call The time of day everybody is there, such as 09:00.
- * @param [people] Two columns, what and how many: dressers, chairs, cameras, meal after hours, meal minutes, crossing minutes between sets.
+ * @param [people] Two columns, what and how many: dressers, chairs, cameras, meal after hours, meal minutes, crossing minutes between sets, hand-over minutes of a shared piece.
  * @param [changes] Minutes of change from look to look (row to column), with the look numbers as heading row and column.
  * @param [columns] Which heading means what, where yours is not understood, such as "shotAt=Done".
  * @shape A table of one row that spills: Look, Talent, Change from, Minutes. The first look without a Shot at; Change from is when its hair, make-up or change can begin; Minutes are those until it is called, when its shot can begin. Every look shot: the heading row alone.

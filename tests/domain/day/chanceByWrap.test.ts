@@ -3,6 +3,7 @@ import { chanceByWrap } from "../../../src/domain/day/chanceByWrap";
 import { dayPlan } from "../../../src/domain/day/dayPlan";
 import type { Look } from "../../../src/domain/day/look";
 import { minutesSpareAtWrap } from "../../../src/domain/day/minutesSpareAtWrap";
+import { smallestCrew } from "../../../src/domain/day/smallestCrew";
 import { sayProblem } from "../../../src/domain/wording";
 import { betaBelow } from "./betaBelow";
 import { sampleDay, sampleLook } from "./sampleLook";
@@ -171,7 +172,7 @@ test("problems come back, those of a range too", () => {
   });
   const said = (found: ReturnType<typeof chanceByWrap>): string => (found.ok ? "" : sayProblem(found.problem));
   expect(said(chanceByWrap(sampleDay([]), 0.5, 10, 1))).toBe("There is nothing to compute the chance from.");
-  const crew = { dressers: 0, chairs: 1, cameras: 1, meal: null, crossingMinutes: 0 };
+  const crew = { ...smallestCrew, dressers: 0 };
   const late = [sampleLook(1, { changeRange: { low: 0, likely: 0, high: 20 } })];
   expect(said(chanceByWrap(sampleDay(late, { crew }), 0.5, 10, 1))).toMatch(/^people, dressers: "0"/);
   const huge = [sampleLook(1, { changeMinutes: 1, changeRange: { low: 0, likely: 1, high: 1e308 } })];

@@ -99,6 +99,42 @@ describe("worked by hand", () => {
     ]);
   });
 
+  test("of two looks that list one piece the later is changed once the earlier is shot, made up meanwhile", () => {
+    const looks = [
+      sampleLook(1, { ...mina, changeMinutes: 10, shootingMinutes: 30, pieces: ["P1", "P2"] }),
+      sampleLook(2, { ...teo, hairMakeupMinutes: 20, changeMinutes: 15, shootingMinutes: 20, pieces: ["P2"] }),
+      sampleLook(3, { talents: ["Ada"], shootingMinutes: 20, pieces: ["P2", "P3"] }),
+    ];
+    const crew = { ...smallestCrew, dressers: 2, cameras: 2 };
+    expect(lines(sampleDay(looks, { crew }))).toEqual([
+      "1 09:00-09:10 09:10-09:40 call 0",
+      "2 09:00-09:55 09:55-10:15 piece P2, look 1 0",
+      "3 09:00-09:00 10:15-10:35 piece P2, look 2 75",
+    ]);
+  });
+
+  test("undressing and handing a piece over takes its minutes, not over the meal, and nothing where the same talent keeps it on", () => {
+    const looks = [
+      sampleLook(1, { ...mina, changeMinutes: 10, shootingMinutes: 30, pieces: ["P1"] }),
+      sampleLook(2, { ...teo, changeMinutes: 15, shootingMinutes: 20, pieces: ["P1"] }),
+      sampleLook(3, { ...teo, changeMinutes: 5, shootingMinutes: 20, pieces: ["P1"] }),
+      sampleLook(4, { ...mina, changeMinutes: 10, shootingMinutes: 20, pieces: ["P1"] }),
+    ];
+    const crew = { ...smallestCrew, handOverMinutes: 8 };
+    // 1 is shot until 09:40 and handed over by 09:48; Teo keeps it on at 10:23; 10:48 and 8 minutes is 10:56.
+    expect(lines(sampleDay(looks, { crew }))).toEqual([
+      "1 09:00-09:10 09:10-09:40 call 0",
+      "2 09:48-10:03 10:03-10:23 piece P1, look 1 0",
+      "3 10:23-10:28 10:28-10:48 Teo, look 2 0",
+      "4 10:56-11:06 11:06-11:26 piece P1, look 3 0",
+    ]);
+    // A meal due at 10:50 begins at 10:48, when nothing can be handed over before it: 11:18 and 8 minutes.
+    const meal = { afterHours: 11 / 6, minutes: 30 };
+    expect(lines(sampleDay(looks, { crew: { ...crew, meal } })).slice(3)).toEqual([
+      "4 11:26-11:36 11:36-11:56 piece P1, look 3 0",
+    ]);
+  });
+
   test("a set that is both inside and outside is two places, and where no set is said inside and outside are", () => {
     const looks = [
       sampleLook(1, { ...mina, set: "barn", where: "indoors", shootingMinutes: 20 }),

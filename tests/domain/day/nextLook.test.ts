@@ -2,6 +2,7 @@ import fc from "fast-check";
 import type { Day } from "../../../src/domain/day/day";
 import { dayPlan } from "../../../src/domain/day/dayPlan";
 import { nextLook } from "../../../src/domain/day/nextLook";
+import { smallestCrew } from "../../../src/domain/day/smallestCrew";
 import { sayProblem } from "../../../src/domain/wording";
 import { sampleDay, sampleLook } from "./sampleLook";
 import { sayClock } from "./sayClock";
@@ -54,7 +55,7 @@ test("past midnight, a small hour is the next morning's", () => {
 });
 
 test("a meal that falls due is kept before the next look", () => {
-  const crew = { dressers: 1, chairs: 1, cameras: 1, meal: { afterHours: 1, minutes: 30 }, crossingMinutes: 0 };
+  const crew = { ...smallestCrew, meal: { afterHours: 1, minutes: 30 } };
   // The shot ends at 10:00, when the meal is due; the change would reach into it.
   expect(said(sampleDay(looks([at(9, 30)]), { crew }), at(9, 50))).toBe("2 10:30 60");
 });

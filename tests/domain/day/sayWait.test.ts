@@ -9,6 +9,7 @@ test.each([
   [{ kind: "dresser", look: "7a", talent: null }, "dresser, look 7a"],
   [{ kind: "chair", look: "Look 7", talent: null }, "chair, Look 7"],
   [{ kind: "camera", look: 2, talent: null }, "camera, look 2"],
+  [{ kind: "piece", look: 2, talent: null, piece: "P12" }, "piece P12, look 2"],
   [{ kind: "crossing", look: 2, talent: null }, "crossing from look 2"],
   [{ kind: "after", look: 2, talent: null }, "look 2"],
   [{ kind: "order", look: 2, talent: null }, "order, look 2"],

@@ -11,6 +11,8 @@ const look = (talents: number[], from: [number, number][] | null): WorkLook => (
   shootingSeconds: 0,
   makeupFirst: true,
   set: -1,
+  pieces: [],
+  wearers: 0,
   after: [],
   shotAtSeconds: null,
 });

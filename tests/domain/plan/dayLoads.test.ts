@@ -16,6 +16,8 @@ const look = (changeSeconds: number, shootingSeconds: number): WorkLook => ({
   shootingSeconds,
   makeupFirst: true,
   set: -1,
+  pieces: [],
+  wearers: 0,
   after: [],
   shotAtSeconds: null,
 });
@@ -27,6 +29,8 @@ const dayOf = (looks: WorkLook[]): DayWork => ({
   dressers: 1,
   cameras: 1,
   crossingSeconds: 0,
+  pieceCount: 0,
+  handOverSeconds: 0,
   meal: null,
 });
 

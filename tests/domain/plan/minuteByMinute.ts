@@ -49,6 +49,19 @@ export function minuteByMinute(work: DayWork, order: readonly number[], meal: Me
     return leave + work.crossingSeconds;
   };
 
+  /** A piece goes from look to look: each that wore it before is shot, and the last of them has handed it over. */
+  const isHandedOver = (piece: number, look: number, now: number): boolean => {
+    const worn = earlier(look).filter((other) => work.looks[other]!.pieces.includes(piece));
+    const last = worn.at(-1);
+    if (last === undefined) return true;
+    if (!worn.every((other) => ended(other, SHOT, now))) return false;
+    const names = (index: number): string => [...work.looks[index]!.talents].sort().join();
+    if (names(look) !== "" && names(look) === names(last)) return true;
+    let begun = until[last * STEPS_A_LOOK + SHOT]!;
+    while (isMeal(begun, work.handOverSeconds)) begun += MINUTE;
+    return begun + work.handOverSeconds <= now;
+  };
+
   const mayBegin = (look: number, step: number, now: number): boolean => {
     const it = work.looks[look]!;
     const steps = stepsOf(look);
@@ -59,6 +72,8 @@ export function minuteByMinute(work: DayWork, order: readonly number[], meal: Me
     if (it.talents.some((talent) => others.some((other) => wears(other, talent) && !ended(other, SHOT, now))))
       return false;
     const length = lengthOf(look, step);
+    const needsPieces = step === SHOT || (step === CHANGE && length > 0);
+    if (needsPieces && !it.pieces.every((piece) => isHandedOver(piece, look, now))) return false;
     if (step !== SHOT) {
       if (length === 0) return true;
       const capacity = step === HAIR_MAKEUP ? work.chairs : work.dressers;

@@ -90,6 +90,8 @@ test("with a meal, one dresser more can end the day later, since the meal then f
     lastToArrive: -1,
     changeSecondsFrom: null,
     set: -1,
+    pieces: [],
+    wearers: 0,
     after: [],
     shotAtSeconds: null,
   };
@@ -107,6 +109,8 @@ test("with a meal, one dresser more can end the day later, since the meal then f
     dressers: 1,
     cameras: 1,
     crossingSeconds: 0,
+    pieceCount: 0,
+    handOverSeconds: 0,
     meal,
   };
   const two = { ...one, dressers: 2 };

@@ -88,6 +88,11 @@ test("what a step is said to wait for ends exactly when the step begins", () => 
           case "camera":
           case "after":
             return expect(from).toBe(until(look, 2));
+          case "piece":
+            expect(
+              work.looks[Math.floor(at / STEPS_A_LOOK)]!.pieces.some((one) => work.looks[look]!.pieces.includes(one)),
+            ).toBe(true);
+            return expect([until(look, 2), until(look, 2) + work.handOverSeconds]).toContain(from);
           case "crossing":
             return expect(from).toBe(until(look, 2) + work.crossingSeconds);
           case "order":
