@@ -22,7 +22,7 @@ import { answer } from "../answer";
  * @shape One date.
  * @units A whole day, shown as yyyy-mm-dd; weeks are 7 days, hours must make whole days, months clip at the month's end, a weekday is the first one after the day counted from.
  * @blanks Out blank: #N/A, unless the terms do without it. Terms blank or 0: #VALUE!. Shoot blank where the terms need it: #VALUE!. Blank cells in closed are passed over.
- * @bounds Dates from 1900-01-01 to 9999-12-31; spans up to 3650 days; a time of day is cut off. Rolling back never reaches the day counted from: it rolls on instead. The same day, fixed days and terms from a receipt never roll.
+ * @bounds Dates from 1900-01-01 to 9999-12-31; spans up to 3650 days, numbers alone up to 999; a time of day is cut off. Rolling back never reaches the day counted from: it rolls on instead. The same day, fixed days and terms from a receipt never roll.
  * @errors Terms that are not understood, or read two ways, are #VALUE! that names the part; so are text dates like 03/04/26, text in closed, and a weekend that closes all seven days.
  * @source Common practice, no source: terms count from collection, the last shoot day (day 0) or the receipt, and a closed day moves back. Working days as in OpenFormula 6.10.22. "Jours ouvrables", "giorni feriali" and "Werktage" are read as working days; where Saturday counts, give weekend 11.
  * @caution A due date read wrongly can cost a late fee or the price of the piece; the lender's slip decides.

@@ -12,6 +12,8 @@ import { termTokens, type TermTokens } from "./termTokens";
 
 /** Ten years: a longer loan is a slip of the keyboard, or a date that stands as a number. */
 const MOST_DAYS = 3650;
+/** A larger number alone may be a year: it takes the word "days" to be a span. */
+const MOST_ALONE = 999;
 
 const THREE_FIGURES = /\d[-/.]\d+[-/.]\d+$/;
 
@@ -24,17 +26,18 @@ const THREE_FIGURES = /\d[-/.]\d+[-/.]\d+$/;
  * word ("ouvrables", "feriali", "Werktage") may count Saturday in law. A weekday is the first one after the anchor.
  *
  * Problems: terms-not-understood with the part that is not; terms-ambiguous with two readings ("7-10 days", "next Friday");
- * argument-missing for blank text; argument-not-usable for spans that are not whole days or are over 3650; those of dateFromText.
+ * argument-missing for blank text; argument-not-usable for spans that are not whole days or are over 3650, and for
+ * numbers alone from 1000 on; those of dateFromText.
  */
 export function parseTerms(given: string | number, argument = "terms"): Outcome<Terms> {
-  if (typeof given === "number") return spanOfDays("days", given, "out", given, argument);
+  if (typeof given === "number") return bareNumber(given, given, argument);
   const span = plainSpan(given);
   if (span !== null) return succeed(span);
   const text = plainTerms(given);
   const tokens = termTokens(text);
   const { symbols } = tokens;
   if (termForms.span.test(symbols)) return readSpan(tokens, given, argument);
-  if (symbols === "n" && /^[^a-z]*$/.test(text)) return spanOfDays("days", tokens.values[0]!, "out", given, argument);
+  if (symbols === "n" && /^[^a-z]*$/.test(text)) return bareNumber(tokens.values[0]!, given, argument);
   if (termForms.sameDay.test(symbols)) return succeed({ kind: "days", count: 0, from: anchorIn(symbols) });
   if (termForms.weekday.test(symbols) && isFirst(tokens))
     return succeed({ kind: "weekday", weekday: tokens.values[symbols.indexOf("F")]!, from: anchorIn(symbols) });
@@ -65,17 +68,22 @@ function readSpan({ symbols, values }: TermTokens, given: string, argument: stri
   return spanOfDays("days", count, from, given, argument);
 }
 
+function bareNumber(count: number, given: string | number, argument: string): Outcome<Terms> {
+  return spanOfDays("days", count, "out", given, argument, MOST_ALONE);
+}
+
 function spanOfDays(
   kind: "days" | "working days" | "months",
   count: number,
   from: TermsAnchor,
   given: string | number,
   argument: string,
+  most = MOST_DAYS,
 ): Outcome<Terms> {
   const days = kind === "months" ? count * 30 : count;
-  if (Number.isInteger(count) && count >= 0 && days <= MOST_DAYS)
+  if (Number.isInteger(count) && count >= 0 && days <= most)
     return succeed({ kind: count === 0 ? "days" : kind, count, from });
-  const expected = `a whole number of days, 0 to ${MOST_DAYS}, or a day as text such as "by 2026-03-05"`;
+  const expected = `a whole number of days, 0 to ${MOST_DAYS} (with the word "days" from ${MOST_ALONE + 1} on), or a day as text such as "by 2026-03-05"`;
   return fail("argument-not-usable", { argument, given: showGiven(given), expected });
 }
 

@@ -1,6 +1,6 @@
 // Said in several words, meaning no more than "by": the day as a whole is what terms are about.
 const PHRASES =
-  /\b(?:not? later than|at (?:the )?(?:very )?latest|(?:before )?(?:the )?close of (?:business|play)|end of (?:the )?(?:business |working )?day(?! after| of)|au plus tard|al? mas tardar|al piu tardi|de ici|no (?:extensions?|exceptions?)|from (?:the )?(?:date of )?loan(?: date)?)\b/g;
+  /\b(?:not? later than|at (?:the )?(?:very )?latest|(?:before )?(?:the )?close of (?:business|play)|end of (?:the )?(?:business |working )?day(?! after| of)|au plus tard|al? mas tardar|al piu tardi|de ici|no (?:extensions?|exceptions?)|sale (?:or|and) return|sor|first thing|from (?:the )?(?:date of )?loan(?: date)?)\b/g;
 const ITALIAN_TWO = /\bdue(?= (?:giorni|settimane|mesi|ore|gg)\b)/g;
 const SLASHED = /\bw\/d(?:ays?|s)?\b/g;
 /** "wrap + 2" is two days after it, and "J+3" three days after the day out. */

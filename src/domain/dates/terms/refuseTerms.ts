@@ -1,6 +1,7 @@
 import { fail } from "../../fail";
 import type { Outcome } from "../../outcome";
 import { showGiven } from "../../showGiven";
+import { eitherTerms } from "./eitherTerms";
 import { termForms } from "./termForms";
 import { termTokens, type TokenPlaces, type TermTokens } from "./termTokens";
 import { unreadPart } from "./unreadPart";
@@ -24,13 +25,15 @@ export function refuseTerms(
   }
   const places: TokenPlaces = { starts: [], ends: [] };
   termTokens(text, places);
+  const either = eitherTerms(text);
+  if (either !== null) {
+    const [first, second] = either.map(showGiven) as [string, string];
+    return fail("terms-ambiguous", { argument, given: shown, first, second });
+  }
   const figuresAt = symbols.includes("?") ? -1 : symbols.indexOf("f");
   const figures = figuresAt < 0 ? "" : text.slice(places.starts[figuresAt], places.ends[figuresAt]);
-  const range = /^(\d{1,3})[-/](\d{1,3})$/.exec(figures);
-  if (range !== null) {
-    const reading = (number: string): string => showGiven(text.replace(figures, number));
-    return fail("terms-ambiguous", { argument, given: shown, first: reading(range[1]!), second: reading(range[2]!) });
-  }
-  const part = figures || unreadPart(text, symbols, places);
+  const unread = figures || unreadPart(text, symbols, places);
+  // plainTerms writes "by" for whole phrases ("sale or return"), which were not typed so.
+  const part = unread === "by" ? given : unread;
   return fail("terms-not-understood", { argument, given: shown, part: showGiven(part) });
 }

@@ -34,12 +34,12 @@ export const termForms = {
     // "next working day", "next wd", "jour ouvré suivant", "overnight", "lendemain du tournage"
     `(?:[XG](?:${ONE_DAY}|b)|${ONE_DAY}[XG]|V)(?:${TAIL}|P${ANCHOR})?`,
   ),
-  /** "same day", "same day as the shoot" */
-  sameDay: form(`(?:YD|DY|y)(?:P${ANCHOR})?`),
-  /** "Friday", "following Monday", "first Mon after wrap" */
-  weekday: form(`o?G?FG?${TAIL}?`),
+  /** "same day", "same day as the shoot", "on the day of the shoot" */
+  sameDay: form(`(?:YD|DY|y)(?:P${ANCHOR})?`, `DPS`),
+  /** "Friday", "following Monday", "Monday morning", "first Mon after wrap" */
+  weekday: form(`o?G?FG?D?${TAIL}?`),
   /** "next Friday": this week's or next week's. */
-  eitherWeekday: form(`XF${TAIL}?`, `FX`),
+  eitherWeekday: form(`XFD?${TAIL}?`, `FX`),
   monthEnd: form("Q", "EP?M", "ME"),
   nextMonthEnd: form("EP?[XG]M", "EP?M[XG]", "ME[XG]"),
   /** "5 March 2026", "Thu 5 de marzo de 2026", "2026-03-05" */
