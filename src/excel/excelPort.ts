@@ -2,12 +2,14 @@ import type { SheetPort } from "../sheet/SheetPort";
 import { activeCell } from "./activeCell";
 import { build } from "./build";
 import { goTo } from "./goTo";
+import { listPictures } from "./listPictures";
 import { onChange } from "./onChange";
 import { oneAfterAnother } from "./oneAfterAnother";
 import { readKept } from "./readKept";
 import { readSheet } from "./readSheet";
 import { readWorkbook } from "./readWorkbook";
 import { selection } from "./selection";
+import { showPictures } from "./showPictures";
 import { writeKept } from "./writeKept";
 import { writeStep } from "./writeStep";
 
@@ -16,6 +18,8 @@ export function createExcelPort(): SheetPort {
   return {
     readWorkbook,
     readSheet,
+    listPictures,
+    showPictures,
     goTo,
     activeCell,
     selection,

@@ -3,6 +3,7 @@ import type { CellEdit, WriteReceipt } from "./cellEdit";
 import type { BuildPlan } from "./buildPlan";
 import type { CellArea } from "./cellArea";
 import type { CellPosition } from "./cellPosition";
+import type { SheetPicture } from "./SheetPicture";
 import type { SheetSnapshot, WorkbookSnapshot } from "./sheetSnapshot";
 
 /** What changed in the workbook: the area on one sheet, or null when only the sheet is known. */
@@ -28,6 +29,16 @@ export interface SheetPort {
   readWorkbook(): Promise<Outcome<WorkbookSnapshot>>;
   /** Reads one sheet's used range in one round trip. */
   readSheet(sheetId: string): Promise<Outcome<SheetSnapshot>>;
+  /**
+   * The pictures of all sheets, by the cell each belongs to; what they show is asked for apart, since it may be large.
+   * Pictures that lie over a sheet are told by every host, those that stand within a cell only where it lets us see them.
+   */
+  listPictures(): Promise<Outcome<readonly SheetPicture[]>>;
+  /**
+   * What pictures show, as data addresses (PNG, JPEG, GIF, WebP or BMP) by key, as near as the host gives it; one that is
+   * gone, or of a kind that no browser shows, is left out.
+   */
+  showPictures(keys: readonly string[]): Promise<Outcome<ReadonlyMap<string, string>>>;
   /** Shows the cell and selects it. */
   goTo(at: CellPosition): Promise<Outcome<void>>;
   activeCell(): Promise<Outcome<CellPosition>>;

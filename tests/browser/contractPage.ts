@@ -1,11 +1,17 @@
 import { functionOf, metadata } from "tackstitch:bindings";
 import "../../src/bench/main.css";
 import { startBench, type Bench } from "../../src/bench/startBench";
+import type { FilePicture } from "../../src/bench/file/FilePicture";
+import { createBenchPort } from "../../src/bench/port/createBenchPort";
+import { openGrid } from "../../src/bench/port/openGrid";
 import type { Probe } from "../sheet/contract/contractCase";
 import { sheetPortContract } from "../sheet/sheetPortContract";
 
 /** Runs one case of the contract by its number; the answer is null when it holds, else what did not. */
 type RunCase = (index: number) => Promise<string | null>;
+
+/** Pictures come into the bench with a file alone; these stand for the ones of a file that was opened. */
+const pictures: (FilePicture & { readonly drawn: string })[] = [];
 
 function probeOf({ grid }: Bench): Probe {
   const workbook = () => {
@@ -46,15 +52,28 @@ function probeOf({ grid }: Bench): Probe {
       workbook().setActiveSheet(found);
       found.getRange(row, column, rowCount, columnCount).activate();
     },
+    addPicture: async (sheetId, row, column, { name, drawn }) => {
+      pictures.push({ key: `${pictures.length}`, at: { sheetId, row, column }, name, path: "", drawn });
+    },
     undo: async () => void (await grid.api.undo()),
   };
 }
 
 const bench = await startBench({ functionOf, metadata });
 const probe = probeOf(bench);
+const bytesOf = (base64: string) => Uint8Array.from(atob(base64), (octet) => octet.charCodeAt(0));
+const { listPictures, showPictures } = createBenchPort({
+  open: openGrid(bench.grid, bench.grid.api.getActiveWorkbook()?.getId() ?? ""),
+  fileName: bench.desk.fileName(),
+  dateSystem: 1900,
+  readKept: () => null,
+  writeKept: () => undefined,
+  pictures: () => pictures,
+  pictureBytes: ({ key }) => bytesOf(pictures.find((picture) => picture.key === key)?.drawn ?? ""),
+});
 const runCase: RunCase = async (index) => {
   try {
-    await sheetPortContract[index]?.run(bench.desk.port(), probe);
+    await sheetPortContract[index]?.run({ ...bench.desk.port(), listPictures, showPictures }, probe);
     return null;
   } catch (error) {
     return error instanceof Error ? error.message : String(error);

@@ -52,6 +52,7 @@ export function buildingBehaviours<State extends { readonly run: unknown }>(
             cells: new Map(),
             tables: [],
             merged: [],
+            pictures: [],
             lists: new Map(),
           };
           workbook.sheets.push(made);

@@ -1,4 +1,5 @@
 import { contentAt, type FakeArea, type FakeSheet, type FakeWorkbook, hostError, shownCells } from "./fakeWorkbook";
+import { shapeModels } from "./pictureBehaviours";
 
 /** What stands behind an object of the fake. */
 export type Model = Record<string, unknown>;
@@ -16,6 +17,7 @@ export const PARTS: Readonly<Record<string, string>> = {
   "Workbook.functions": "Functions",
   "Worksheet.protection": "WorksheetProtection",
   "Worksheet.tables": "TableCollection",
+  "Worksheet.shapes": "ShapeCollection",
   "Worksheet.freezePanes": "WorksheetFreezePanes",
   "Range.format": "RangeFormat",
   "Range.dataValidation": "DataValidation",
@@ -30,12 +32,14 @@ export const ITEM_KINDS: Readonly<Record<string, string>> = {
   TableCollection: "Table",
   CustomXmlPartScopedCollection: "CustomXmlPart",
   RangeCollection: "Range",
+  ShapeCollection: "Shape",
 };
 
 export function partModel(owner: Model, path: string): Model {
   if (path === "Workbook.worksheets") return { items: () => (owner as unknown as FakeWorkbook).sheets };
   if (path === "Workbook.tables")
     return { items: () => (owner as unknown as FakeWorkbook).sheets.flatMap(tableModels) };
+  if (path === "Worksheet.shapes") return { items: () => shapeModels(owner as unknown as FakeSheet) };
   if (path === "Worksheet.tables") return { items: () => tableModels(owner as unknown as FakeSheet) };
   if (path === "Table.worksheet" || path === "Range.worksheet") return owner.sheet as Model;
   if (path === "RangeAreas.areas") return { items: () => owner.areas };

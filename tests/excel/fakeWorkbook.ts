@@ -21,6 +21,19 @@ export interface FakeArea {
   readonly columnCount: number;
 }
 
+/** A picture over a cell, as wide as it and so many rows high. */
+export interface FakePicture {
+  readonly id: string;
+  readonly name: string;
+  readonly type: "Image" | "GeometricShape";
+  readonly visible: boolean;
+  readonly row: number;
+  readonly column: number;
+  readonly rowCount: number;
+  /** What the host draws of it, in base64. */
+  readonly drawn: string;
+}
+
 export interface FakeSheet {
   readonly id: string;
   name: string;
@@ -29,6 +42,7 @@ export interface FakeSheet {
   cells: Map<string, FakeContent>;
   tables: ({ name: string } & FakeArea)[];
   merged: FakeArea[];
+  pictures: FakePicture[];
   /** What a column offers to choose from, by column. */
   lists: Map<number, { readonly rule?: unknown; readonly errorAlert?: unknown }>;
 }

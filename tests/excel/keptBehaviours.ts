@@ -1,3 +1,4 @@
+import { answered } from "./answered";
 import type { Model } from "./excelModels";
 import { type FakeWorkbook, type FakeXmlPart, hostError } from "./fakeWorkbook";
 
@@ -21,18 +22,6 @@ function needWellFormed(xml: string): void {
 
 function namespaceOf(xml: string): string | undefined {
   return /<\w+\s[^>]*?xmlns="([^"]*)"/.exec(xml)?.[1];
-}
-
-/** A method's answer, there once it was synced. */
-function answered(queue: (command: () => void) => void, work: () => string): { readonly value: string } {
-  let held: string | undefined;
-  queue(() => (held = work()));
-  return {
-    get value() {
-      if (held === undefined) throw hostError("ValueNotLoaded", "The value of the result has not been loaded yet.");
-      return held;
-    },
-  };
 }
 
 /** What the strict fake lends: how an object is made, how a command waits for the sync, what stands behind an object. */

@@ -14,6 +14,7 @@ import {
 } from "./excelModels";
 import { keptBehaviours } from "./keptBehaviours";
 import { type FakeArea, type FakeSheet, type FakeWorkbook, fillCell, formatCell, hostError } from "./fakeWorkbook";
+import { pictureBehaviours } from "./pictureBehaviours";
 import { tellEdit } from "./tellEdit";
 
 /** What the strict fake counts, and how it can be made to misbehave. */
@@ -307,7 +308,8 @@ export function installStrictExcel(workbook: FakeWorkbook, excelApi: string): St
     model,
     modelOf: (proxy) => model(states.get(proxy) as Proxied),
   });
-  for (const [kind, members] of Object.entries(building)) behaviours[kind] = { ...behaviours[kind], ...members };
+  const built = [...Object.entries(building), ...Object.entries(pictureBehaviours<Proxied>({ queue, model }))];
+  for (const [kind, members] of built) behaviours[kind] = { ...behaviours[kind], ...members };
 
   async function sync(run: Run): Promise<void> {
     if (!run.isOpen) throw hostError("InvalidRequestContext", "the context is used after its run");

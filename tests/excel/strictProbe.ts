@@ -32,6 +32,7 @@ export function strictProbe(workbook: FakeWorkbook, excel: StrictExcel): Require
         cells: new Map(),
         tables: [],
         merged: [],
+        pictures: [],
         lists: new Map(),
       });
       tellSheet("onAdded", id);
@@ -60,6 +61,11 @@ export function strictProbe(workbook: FakeWorkbook, excel: StrictExcel): Require
     },
     async merge(sheetId, rowIndex, columnIndex, rowCount, columnCount) {
       sheetOf(sheetId).merged.push({ rowIndex, columnIndex, rowCount, columnCount });
+    },
+    async addPicture(sheetId, row, column, { name, drawn, rowCount = 1 }) {
+      count += 1;
+      const { pictures } = sheetOf(sheetId);
+      pictures.push({ id: `{shape-${count}}`, name, type: "Image", visible: true, row, column, rowCount, drawn });
     },
     async select(sheetId, row, column, rowCount, columnCount) {
       workbook.active = { sheetId, row, column, rowCount, columnCount };

@@ -135,6 +135,8 @@ test("outside Excel every call answers a problem instead of rejecting", async ()
     port.write("Fill", [{ at: { sheetId: "x", row: 0, column: 0 }, expected: null, value: 1 }]),
     port.readKept("x"),
     port.writeKept("x", "y"),
+    port.listPictures(),
+    port.showPictures(["x"]),
   ]);
   expect(answers.map((answer) => answer.ok)).toEqual(answers.map(() => false));
 });

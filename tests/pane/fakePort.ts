@@ -17,6 +17,16 @@ export interface FakeSheet {
   /** Formulas by "row,column"; the cell shows what `rows` says. */
   readonly formulas?: Readonly<Record<string, string>>;
   readonly tables?: readonly TableArea[];
+  readonly pictures?: readonly FakePicture[];
+}
+
+/** A picture over a cell of a sheet. */
+interface FakePicture {
+  readonly row: number;
+  readonly column: number;
+  readonly name: string;
+  /** null for a kind that nothing can show. */
+  readonly dataUrl: string | null;
 }
 
 /** The port, and what the user behind its back can do. */
@@ -53,6 +63,7 @@ export function fakePort(
         rows: sheet.rows.map((row) => [...row]),
         formulas: new Map<string, string>(Object.entries(sheet.formulas ?? {})),
         tables: sheet.tables ?? ([] as readonly TableArea[]),
+        pictures: sheet.pictures ?? ([] as readonly FakePicture[]),
         isProtected: false,
       },
     ]),
@@ -140,6 +151,15 @@ export function fakePort(
     return succeed({ label, prior });
   };
 
+  const allPictures = () =>
+    [...held].flatMap(([sheetId, { pictures }]) =>
+      pictures.map(({ row, column, name, dataUrl }, index) => ({
+        key: `${sheetId} ${index}`,
+        at: { sheetId, row, column },
+        name,
+        dataUrl,
+      })),
+    );
   const wholeWorkbook = (): WorkbookSnapshot => ({
     name: options.name ?? "shoot.xlsx",
     dateSystem: options.dateSystem ?? 1900,
@@ -159,6 +179,7 @@ export function fakePort(
         rows,
         formulas: new Map(),
         tables: [{ name: tableName, ...area }],
+        pictures: [],
         isProtected: false,
       });
       return { sheetId, sheet };
@@ -215,6 +236,15 @@ export function fakePort(
       const read = isBroken("readSheet") ? null : snapshot(sheetId);
       return read === null ? broken("Reading") : succeed(read);
     },
+    listPictures: async () => succeed(allPictures().map(({ key, at, name }) => ({ key, at, name }))),
+    showPictures: async (keys) =>
+      succeed(
+        new Map(
+          allPictures().flatMap(({ key, dataUrl }) =>
+            keys.includes(key) && dataUrl !== null ? [[key, dataUrl] as const] : [],
+          ),
+        ),
+      ),
     goTo: async (at) => {
       if (isBroken("goTo") || !held.has(at.sheetId)) return broken("Go to cell");
       wentTo.push(at);

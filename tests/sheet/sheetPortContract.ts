@@ -1,6 +1,7 @@
 import { buildingCases } from "./contract/buildingCases";
 import type { ContractCase } from "./contract/contractCase";
 import { keepingCases } from "./contract/keepingCases";
+import { pictureCases } from "./contract/pictureCases";
 import { readingCases } from "./contract/readingCases";
 import { restoringCases } from "./contract/restoringCases";
 import { tellingCases } from "./contract/tellingCases";
@@ -18,5 +19,6 @@ export const sheetPortContract: readonly ContractCase[] = [
   ...restoringCases,
   ...buildingCases,
   ...keepingCases,
+  ...pictureCases,
   ...tellingCases,
 ];

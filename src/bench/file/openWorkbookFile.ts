@@ -3,7 +3,9 @@ import { zipSync } from "fflate";
 import { fail } from "../../domain/fail";
 import type { Outcome } from "../../domain/outcome";
 import { succeed } from "../../domain/succeed";
+import type { FilePicture } from "./FilePicture";
 import { readBook, type Book } from "./readBook";
+import { readPictures } from "./readPictures";
 import { unpackWorkbook, type WorkbookParts } from "./unpackWorkbook";
 import { workbookData } from "./workbookData";
 
@@ -13,6 +15,8 @@ export interface OpenedFile {
   readonly parts: WorkbookParts;
   readonly book: Book;
   readonly data: IWorkbookData;
+  /** The pictures that lie over its cells or stand in them, as it was opened. */
+  readonly pictures: readonly FilePicture[];
 }
 
 /** Reads a workbook file whole, or says in one sentence why it cannot be opened. */
@@ -31,7 +35,8 @@ export async function openWorkbookFile(
     const book = readBook(parts);
     if (book.sheets.every(({ path }) => path === null))
       return fail("file-not-opened", { file: fileName, why: "it has no sheet with cells" });
-    return succeed({ fileName, parts, book, data: workbookData(workbook, book, fileName, unitId) });
+    const data = workbookData(workbook, book, fileName, unitId);
+    return succeed({ fileName, parts, book, data, pictures: readPictures(parts, book, data) });
   } catch {
     const why = "it is damaged; open it in Excel, let it be repaired, and save it again";
     return fail("file-not-opened", { file: fileName, why });

@@ -13,6 +13,7 @@ import { growTables } from "../grid/growTables";
 import { protectSheets } from "../grid/protectSheets";
 import { selectFirstCells } from "../grid/selectFirstCells";
 import { createBenchPort } from "../port/createBenchPort";
+import { heldPictures } from "../port/heldPictures";
 import { openGrid, type OpenGrid } from "../port/openGrid";
 import { followStructure } from "../save/followStructure";
 import { readKeptPart } from "../save/readKeptPart";
@@ -112,6 +113,11 @@ async function layOut(
   if (first?.state === "visible" && first.path !== null) open.facade.setActiveSheet(first.sheetId);
   selectFirstCells(open);
   const kept = readKeptPart(file.parts);
+  const structure = followStructure(open, () => {
+    // The sentences are kept by cell, and the cells have moved: calculating anew tells them again.
+    sentences.forgetAll();
+    grid.api.getFormula().executeCalculation();
+  });
   const port = createBenchPort({
     open,
     fileName: file.fileName,
@@ -121,17 +127,14 @@ async function layOut(
       kept.set(key, text);
       edited();
     },
+    pictures: () => heldPictures(file.pictures, structure.edits),
+    pictureBytes: ({ path }) => file.parts[path] ?? new Uint8Array(),
   });
   await calculated;
   await protectSheets(
     open,
     file.book.sheets.filter(({ isProtected }) => isProtected).map(({ sheetId }) => sheetId),
   );
-  const structure = followStructure(open, () => {
-    // The sentences are kept by cell, and the cells have moved: calculating anew tells them again.
-    sentences.forgetAll();
-    grid.api.getFormula().executeCalculation();
-  });
   const stopGrowing = growTables(open);
   const stopFollowing = followEdits(open, edited);
   const pane = mountPane(element("pane"), { port, today, now: () => fractionOfDay(new Date()), callFunction });

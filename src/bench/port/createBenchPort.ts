@@ -4,6 +4,8 @@ import type { Outcome } from "../../domain/outcome";
 import { succeed } from "../../domain/succeed";
 import type { SheetPort } from "../../sheet/SheetPort";
 import type { WorkbookSnapshot } from "../../sheet/sheetSnapshot";
+import type { FilePicture } from "../file/FilePicture";
+import { pictureDataUrl } from "../file/pictureDataUrl";
 import { build } from "./build";
 import { followChanges } from "./followChanges";
 import type { OpenGrid } from "./openGrid";
@@ -17,22 +19,41 @@ export interface BenchPortParts {
   /** Texts kept in the workbook; saving writes them into the file. */
   readonly readKept: (key: string) => string | null;
   readonly writeKept: (key: string, text: string) => void;
+  /** The workbook's pictures by the cells they belong to now. */
+  readonly pictures: () => readonly FilePicture[];
+  readonly pictureBytes: (picture: FilePicture) => Uint8Array;
 }
 
 /** The workbook in the grid, as the pane needs it. */
-export function createBenchPort({ open, fileName, dateSystem, readKept, writeKept }: BenchPortParts): SheetPort {
+export function createBenchPort(parts: BenchPortParts): SheetPort {
+  const { open, fileName, dateSystem, readKept, writeKept } = parts;
   const snapshot = (): WorkbookSnapshot => ({
     name: fileName,
     dateSystem,
     sheets: open.model.getSheets().map((sheet) => readSheetSnapshot(open, sheet)),
   });
   const sheetOf = (sheetId: string) => open.model.getSheetBySheetId(sheetId);
+  const pictures = () => parts.pictures().filter(({ at }) => Boolean(sheetOf(at.sheetId)));
   return {
     readWorkbook: () => answer("read the workbook", () => succeed(snapshot())),
     readSheet: (sheetId) =>
       answer("read the sheet", () => {
         const sheet = sheetOf(sheetId);
         return sheet ? succeed(readSheetSnapshot(open, sheet)) : fail("sheet-gone", { doing: "read the sheet" });
+      }),
+    listPictures: () =>
+      answer("see the pictures on the sheets", () =>
+        succeed(pictures().map(({ key, at, name }) => ({ key, at, name }))),
+      ),
+    showPictures: (keys) =>
+      answer("see the pictures on the sheets", () => {
+        const wanted = new Set(keys);
+        const shown = new Map<string, string>();
+        for (const picture of pictures()) {
+          const url = wanted.has(picture.key) ? pictureDataUrl(parts.pictureBytes(picture)) : null;
+          if (url !== null) shown.set(picture.key, url);
+        }
+        return succeed(shown);
       }),
     goTo: (at) =>
       answer("go to the cell", () => {

@@ -1,9 +1,11 @@
 import { strFromU8, strToU8, zipSync, type Zippable } from "fflate";
 import { xmlAttribute } from "../../sheet/xmlAttribute";
 import type { OpenedFile } from "../file/openWorkbookFile";
+import { relationshipsOf } from "../file/relationshipsOf";
 import type { WorkbookParts } from "../file/unpackWorkbook";
 import { addSheetPart } from "./addSheetPart";
 import { bookPatch, type ListedSheet } from "./bookPatch";
+import { drawingPatch } from "./drawingPatch";
 import { dynamicArrayParts } from "./dynamicArrayParts";
 import { mapFormulaElements } from "./mapFormulaElements";
 import { removePart } from "./removePart";
@@ -42,6 +44,10 @@ export function saveWorkbookFile(file: OpenedFile, now: SavingBook): Uint8Array 
     const data = file.data.sheets[book.sheetId] ?? {};
     const opened = { book, xml: text(book.path), data, styles: file.data.styles };
     write(book.path, savedSheetXml(opened, sheet, now.structure, styles));
+    const edits = now.structure.filter(({ sheetId }) => sheetId === book.sheetId);
+    for (const target of edits.length === 0 ? [] : relationshipsOf(parts, book.path).values()) {
+      if (/(?:^|\/)drawings\/[^/]+\.xml$/.test(target)) write(target, drawingPatch(text(target), edits));
+    }
     kept.add(book.relationship);
     listed.push({ relationship: book.relationship, name: sheet.name, hidden: sheet.hidden });
   }

@@ -24,6 +24,13 @@ export interface Probe {
   /** Left out where the host lets nobody else widen its tables. */
   readonly widens?: true;
   merge?(sheetId: string, row: number, column: number, rowCount: number, columnCount: number): Promise<void>;
+  /** Lays a picture over a cell, or over so many rows from it down; `drawn` is a PNG in base64. */
+  addPicture?(
+    sheetId: string,
+    row: number,
+    column: number,
+    picture: { readonly name: string; readonly drawn: string; readonly rowCount?: number },
+  ): Promise<void>;
   select?(sheetId: string, row: number, column: number, rowCount: number, columnCount: number): Promise<void>;
   /** Undoes the last step. Left out where the host's undo does not reach the port's writes. */
   undo?(): Promise<void>;
