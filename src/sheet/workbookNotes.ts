@@ -1,4 +1,5 @@
 import type { ClosedDaysFound } from "./closedDaysFound";
+import type { CoverNote } from "./coverNote";
 import type { CrewFound } from "./crewFound";
 import type { DayNotes } from "./dayNotes";
 
@@ -7,4 +8,5 @@ export interface WorkbookNotes {
   readonly crew: CrewFound;
   readonly closedDays: ClosedDaysFound;
   readonly days: readonly DayNotes[];
+  readonly covers: readonly CoverNote[];
 }

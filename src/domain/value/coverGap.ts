@@ -4,16 +4,15 @@ import type { PieceRow } from "../loans/pieceRow";
 import type { PieceRows } from "../loans/pieceRows";
 import { quantityHeld } from "../loans/quantityHeld";
 import type { Outcome } from "../outcome";
-import type { Problem } from "../problem";
 import type { ResultCell, ResultTable } from "../resultTable";
 import { succeed } from "../succeed";
 import { amountFromTenThousandths } from "./amountFromTenThousandths";
 import type { CoverLimit } from "./coverLimit";
+import { type SpanOver, spansOver } from "./spansOver";
 import { tenThousandths } from "./tenThousandths";
 import { valueCurve } from "./valueCurve";
 import type { ValueDoubt } from "./valueDoubt";
 import { valueHeld } from "./valueHeld";
-import type { ValueStep } from "./valueStep";
 
 type Row = readonly [what: ResultCell, from: ResultCell, until: ResultCell, value: ResultCell, over: ResultCell];
 
@@ -38,7 +37,7 @@ export function coverGap(pieces: PieceRows, limit: CoverLimit, pieceLimit: Cover
     return fail("argument-not-usable", { argument, given: `${each!.amount} ${each!.currency}`, expected });
   }
   const rows = [
-    ...spansOver(steps, tenThousandths(limit.amount)),
+    ...spansOver(steps, () => tenThousandths(limit.amount)).map(spanRow),
     ...(pieceLimit === null && doubts.length === 0
       ? []
       : singlePieces(pieces, pieceLimit === null ? Infinity : tenThousandths(pieceLimit.amount), doubts)),
@@ -55,26 +54,9 @@ function isOther(named: string | null, currency: string | null): boolean {
   return named?.length === 3 && currency?.length === 3 && named !== currency;
 }
 
-function spansOver(steps: readonly ValueStep[], limit: number): readonly Row[] {
-  const rows: Row[] = [];
-  let place = 0;
-  while (place < steps.length) {
-    if (steps[place]!.value <= limit) {
-      place++;
-      continue;
-    }
-    const from = steps[place]!.day;
-    let highest = 0;
-    let problem: Problem | null = null;
-    for (; place < steps.length && steps[place]!.value > limit; place++) {
-      const step = steps[place]!;
-      highest = Math.max(highest, step.value);
-      problem ??= step.piecesProblem ?? step.valueProblem;
-    }
-    const until = place < steps.length ? steps[place]!.day - 1 : null;
-    rows.push(["All pieces", from, until, ...amounts(problem ?? highest, limit)]);
-  }
-  return rows;
+function spanRow({ from, until, highest, overBy, problem }: SpanOver): Row {
+  if (problem !== null) return ["All pieces", from, until, problem, problem];
+  return ["All pieces", from, until, amountFromTenThousandths(highest), amountFromTenThousandths(overBy)];
 }
 
 function singlePieces(pieces: PieceRows, limit: number, doubts: readonly ValueDoubt[]): readonly Row[] {
@@ -110,7 +92,6 @@ function nameOf(piece: PieceRow): ResultCell {
   return piece.piece ?? piece.description ?? `Row ${piece.row + 1}`;
 }
 
-function amounts(value: number | Problem, limit: number): [ResultCell, ResultCell] {
-  if (isProblem(value)) return [value, value];
+function amounts(value: number, limit: number): [ResultCell, ResultCell] {
   return [amountFromTenThousandths(value), amountFromTenThousandths(value - limit)];
 }

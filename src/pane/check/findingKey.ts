@@ -2,7 +2,7 @@ import type { Finding } from "../../checks/finding";
 import type { Cell } from "../../sheet/cell";
 import type { SheetTable } from "../../sheet/sheetTable";
 import type { TableKind } from "../../sheet/tableKind";
-import { tableAt } from "./tableAt";
+import { tableAt } from "../../sheet/tableAt";
 
 /** What tells one row from another once rows have been sorted or inserted. */
 const NAMING_FIELDS: Readonly<Record<TableKind, readonly string[]>> = {

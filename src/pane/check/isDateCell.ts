@@ -1,7 +1,7 @@
 import { dateFields } from "../../sheet/dateFields";
 import type { CellPosition } from "../../sheet/cellPosition";
 import type { SheetTable } from "../../sheet/sheetTable";
-import { tableAt } from "./tableAt";
+import { tableAt } from "../../sheet/tableAt";
 
 /** Whether a cell stands in a column that holds dates, so that 46086 is shown as the day it is. */
 export function isDateCell(at: CellPosition, tables: readonly SheetTable[]): boolean {

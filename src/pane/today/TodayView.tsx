@@ -1,4 +1,5 @@
 import { useMemo, useState } from "react";
+import { readCoverNotes } from "../../sheet/readCoverNotes";
 import { NoTables } from "../frame/NoTables";
 import { usePane } from "../frame/usePane";
 import { CarryingSection } from "./CarryingSection";
@@ -7,6 +8,7 @@ import { ChaseSection } from "./ChaseSection";
 import { CollectSection } from "./CollectSection";
 import { callsKey } from "./callsKey";
 import { coverKey } from "./coverKey";
+import { CoverUnread } from "./CoverUnread";
 import { DayChooser } from "./DayChooser";
 import { FittingsSection } from "./FittingsSection";
 import { fittingsToday } from "./fittingsToday";
@@ -50,6 +52,7 @@ export function TodayView() {
   const prepares = useMemo(() => preparesToday(pieces, sends, asOf), [pieces, sends, asOf]);
   const fittings = useMemo(() => fittingsToday(pieces, asOf), [pieces, asOf]);
   const carrying = useMemo(() => carryingToday(pieces, asOf), [pieces, asOf]);
+  const covers = useMemo(() => (read === null ? [] : readCoverNotes(read.workbook.sheets, read.tables)), [read]);
   const looks = useMemo(
     () => (read === null ? null : looksToday(read, asOf, wantedDay, typedCalls)),
     [read, asOf, wantedDay, typedCalls],
@@ -76,8 +79,16 @@ export function TodayView() {
       {fittings !== null && <FittingsSection fittings={fittings} />}
       <UnprovedSection pieces={pieces} />
       {carrying !== null && <CarryingSection groups={carrying} asOf={asOf} />}
+      <CoverUnread notes={covers} currencies={values.map(({ currency }) => currency)} />
       {values.map((value) => (
-        <ValueSection key={value.currency} value={value} limits={limits} asOf={asOf} />
+        <ValueSection
+          key={value.currency}
+          value={value}
+          limits={limits}
+          notes={covers}
+          isOnlyCurrency={values.length === 1}
+          asOf={asOf}
+        />
       ))}
       {pieces.length > 0 && values.length === 0 && (
         <p className={styles.note}>Nothing is out, so no value is at risk.</p>

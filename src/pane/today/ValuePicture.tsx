@@ -1,8 +1,12 @@
 import { mergeClasses } from "@fluentui/react-components";
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
+import { sayCount } from "../sayCount";
 import { sayDay } from "../sayDay";
 import { sayMoney } from "../sayMoney";
+import { againstCover } from "./againstCover";
 import { barsOf } from "./barsOf";
+import type { Cover } from "./Cover";
+import { coverOn } from "./coverOn";
 import { useTodayStyles } from "./useTodayStyles";
 import type { CurrencyValue } from "./CurrencyValue";
 
@@ -14,42 +18,46 @@ const FOOT = 16;
 interface ValuePictureProps {
   readonly value: CurrencyValue;
   readonly asOf: number;
-  readonly limit: number | undefined;
+  readonly cover: Cover;
 }
 
-/** Value by day as bars with the limit as a dashed line; the same figures stand in a table below it. */
-export function ValuePicture({ value, asOf, limit }: ValuePictureProps) {
+/** Value by day as bars with each day's cover as a dashed line; the same figures stand in a table below it. */
+export function ValuePicture({ value, asOf, cover }: ValuePictureProps) {
   const styles = useTodayStyles();
-  const { days, currency } = value;
-  const picture = barsOf(days, limit, { widthPx: WIDTH, heightPx: HEIGHT - TOP - FOOT });
+  const { currency } = value;
+  const days = value.days.map((each) => ({ ...each, limit: coverOn(cover, each.day)?.amount ?? null }));
+  const isCovered = days.some(({ limit }) => limit !== null);
+  const daysOver = days.filter(({ valueOut, limit }) => isOver(valueOut, limit)).length;
+  const bars = barsOf(days, { widthPx: WIDTH, heightPx: HEIGHT - TOP - FOOT });
   const peak = days.reduce((most, day) => (day.valueOut > most.valueOut ? day : most), { day: asOf, valueOut: 0 });
   const first = days[0]?.day ?? asOf;
   const last = days.at(-1)?.day ?? asOf;
   const foot = HEIGHT - FOOT;
-  const todayBar = picture.bars.find(({ day }) => day === asOf);
+  const todayBar = bars.find(({ day }) => day === asOf);
   const said =
     `Value held by day from ${isoFromSerial(first)} to ${isoFromSerial(last)}; ` +
-    `most on ${isoFromSerial(peak.day)}: ${sayMoney(peak.valueOut, currency)}. The figures stand in the table below.`;
+    `most on ${isoFromSerial(peak.day)}: ${sayMoney(peak.valueOut, currency)}. ${isCovered ? `Above the cover on ${sayCount(daysOver, "day", "days")}. ` : ""}The figures stand in the table below.`;
   return (
     <>
       <svg className={styles.picture} viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={said}>
-        {picture.bars.map(({ day, leftPx, widthPx, heightPx }) => (
+        {bars.map(({ day, leftPx, widthPx, heightPx }, index) => (
           <rect
             key={day}
             x={leftPx}
             y={foot - heightPx}
             width={widthPx}
             height={heightPx}
-            className={day === asOf ? styles.barToday : styles.bar}
+            className={mergeClasses(
+              day === asOf ? styles.barToday : styles.bar,
+              isOver(days[index]?.valueOut ?? 0, days[index]?.limit ?? null) && styles.barOver,
+            )}
           />
         ))}
         <line x1={0} x2={WIDTH} y1={foot} y2={foot} className={styles.axis} />
-        {picture.limitPx !== null && (
-          <line
-            x1={0}
-            x2={WIDTH}
-            y1={foot - picture.limitPx}
-            y2={foot - picture.limitPx}
+        {isCovered && (
+          <path
+            d={limitPath(bars, foot)}
+            fill="none"
             strokeDasharray="4 3"
             strokeWidth={1.5}
             className={styles.limitLine}
@@ -58,7 +66,7 @@ export function ValuePicture({ value, asOf, limit }: ValuePictureProps) {
         <text x={0} y={11} className={styles.pictureText}>
           {`most ${sayMoney(peak.valueOut, currency)}, ${isoFromSerial(peak.day).slice(5)}`}
         </text>
-        {picture.limitPx !== null && (
+        {isCovered && (
           <text x={WIDTH} y={11} textAnchor="end" className={styles.pictureText}>
             {"- - cover"}
           </text>
@@ -93,10 +101,15 @@ export function ValuePicture({ value, asOf, limit }: ValuePictureProps) {
               <th scope="col" className={mergeClasses(styles.figuresCell, styles.figuresHead, styles.amount)}>
                 Value held
               </th>
+              {isCovered && (
+                <th scope="col" className={mergeClasses(styles.figuresCell, styles.figuresHead, styles.amount)}>
+                  Cover
+                </th>
+              )}
             </tr>
           </thead>
           <tbody>
-            {days.map(({ day, valueOut }) => (
+            {days.map(({ day, valueOut, limit }) => (
               <tr key={day}>
                 <th scope="row" className={styles.figuresCell}>
                   {sayDay(day)}
@@ -104,8 +117,13 @@ export function ValuePicture({ value, asOf, limit }: ValuePictureProps) {
                 </th>
                 <td className={mergeClasses(styles.figuresCell, styles.amount)}>
                   {sayMoney(valueOut, currency)}
-                  {limit !== undefined && valueOut > limit && " (over)"}
+                  {isOver(valueOut, limit) && " (over)"}
                 </td>
+                {isCovered && (
+                  <td className={mergeClasses(styles.figuresCell, styles.amount)}>
+                    {limit === null ? "none stated" : sayMoney(limit, currency)}
+                  </td>
+                )}
               </tr>
             ))}
           </tbody>
@@ -113,4 +131,18 @@ export function ValuePicture({ value, asOf, limit }: ValuePictureProps) {
       </details>
     </>
   );
+}
+
+const isOver = (valueOut: number, limit: number | null): boolean => againstCover(valueOut, limit).is === "over";
+
+/** Steps from day to day; broken where a day has no limit. */
+function limitPath(bars: ReturnType<typeof barsOf>, foot: number): string {
+  const step = WIDTH / Math.max(1, bars.length);
+  return bars
+    .map(({ leftPx, limitPx }, index) => {
+      if (limitPx === null) return "";
+      const isJoined = (bars[index - 1]?.limitPx ?? null) !== null;
+      return `${isJoined ? `V ${foot - limitPx}` : `M ${leftPx} ${foot - limitPx}`} H ${leftPx + step}`;
+    })
+    .join(" ");
 }

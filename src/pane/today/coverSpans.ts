@@ -1,5 +1,11 @@
-import { coverGap } from "../../domain/value/coverGap";
 import type { PieceRow } from "../../domain/loans/pieceRow";
+import { amountFromTenThousandths } from "../../domain/value/amountFromTenThousandths";
+import { spansOver } from "../../domain/value/spansOver";
+import { tenThousandths } from "../../domain/value/tenThousandths";
+import { valueCurve } from "../../domain/value/valueCurve";
+import { withStepsAt } from "../../domain/value/withStepsAt";
+import type { Cover } from "./Cover";
+import { coverOn } from "./coverOn";
 import { pieceRowsFrom } from "./pieceRowsFrom";
 
 /** Days in a row on which more is held than the cover; both ends count. */
@@ -12,13 +18,20 @@ export interface CoverSpan {
   readonly overBy: number;
 }
 
-/** The spans of days above a limit that COVERGAP gives for rows of one currency that can all be read; those that ended before the day are left out. */
-export function coverSpans(rows: readonly PieceRow[], limit: number, asOf: number): readonly CoverSpan[] {
-  const gap = coverGap(pieceRowsFrom(rows), { amount: limit, currency: null }, null);
-  if (!gap.ok) return [];
-  return gap.value.rows.flatMap(([, from, until, value, overBy]): CoverSpan[] => {
-    if (typeof from !== "number" || typeof value !== "number" || typeof overBy !== "number") return [];
-    const end = typeof until === "number" ? until : null;
-    return end !== null && end < asOf ? [] : [{ from, until: end, value, overBy }];
-  });
+/**
+ * The spans of days above the cover that COVERGAP gives for rows of one currency that can all be read, each day against its own cover;
+ * those that ended before the day are left out.
+ */
+export function coverSpans(rows: readonly PieceRow[], cover: Cover, asOf: number): readonly CoverSpan[] {
+  const curve = valueCurve(pieceRowsFrom(rows), true);
+  if (!curve.ok) return [];
+  const steps = withStepsAt(curve.value.steps, cover.byDay.keys());
+  return spansOver(steps, (day) => tenThousandths(coverOn(cover, day)?.amount ?? Infinity))
+    .filter(({ until }) => until === null || until >= asOf)
+    .map(({ from, until, highest, overBy }) => ({
+      from,
+      until,
+      value: amountFromTenThousandths(highest),
+      overBy: amountFromTenThousandths(overBy),
+    }));
 }

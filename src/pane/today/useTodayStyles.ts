@@ -58,6 +58,10 @@ export const useTodayStyles = makeStyles({
     strokeWidth: 2,
     "@media (forced-colors: active)": { fill: "Highlight", stroke: "CanvasText" },
   },
+  barOver: {
+    fill: tokens.colorStatusDangerForeground1,
+    "@media (forced-colors: active)": { fill: "Highlight" },
+  },
   limitLine: {
     stroke: tokens.colorStatusDangerForeground1,
     "@media (forced-colors: active)": { stroke: "CanvasText" },

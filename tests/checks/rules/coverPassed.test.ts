@@ -34,6 +34,26 @@ testRule(coverPassed, {
       },
     },
     {
+      title: "an insurance limit on a sheet that is enough, one in another currency, and one that cannot be read",
+      tables: { pieces: rail },
+      beside: {
+        Job: { rows: [["Insurance limit, all pieces", 1101]] },
+        Old: { rows: [["Insurance limit", "€5"]] },
+        Notes: { rows: [["Cover", "100k"]] },
+      },
+    },
+    {
+      title: "a day whose own cover is higher than the one of every day",
+      tables: {
+        pieces: [
+          pieces,
+          ["P1", 600, "GBP", out, null, null],
+          ["P2", 900, "GBP", day("2026-03-09"), day("2026-03-09"), 1],
+        ],
+        day: [days, [day("2026-03-09"), null, 1500], [null, null, 600]],
+      },
+    },
+    {
       title: "a sheet without a cover",
       tables: {
         pieces: rail,
@@ -45,6 +65,12 @@ testRule(coverPassed, {
     },
   ],
   findings: [
+    {
+      title: "more than the insurance limit that stands on a sheet",
+      tables: { pieces: rail },
+      beside: { Job: { rows: [["Harbour Light"], ["Insurance limit, all pieces", "£1,000"]] } },
+      expect: [{ at: "Job!B2", messageId: "passed", data: { value: 1101, day: "2026-03-09", over: 101, cover: 1000 } }],
+    },
     {
       title: "more than the cover on its day; the back day counts",
       tables: { pieces: rail, day: [days, [day("2026-03-10"), null, 1100]] },

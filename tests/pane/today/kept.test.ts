@@ -45,24 +45,25 @@ test.each(["lots", "-5", "0", "€500"])("the limit %j is refused where the shee
 });
 
 test("a value equal to the limit is within it, and a cent more is over", () => {
-  expect(againstCover(100, undefined)).toEqual({ is: "no limit" });
+  expect(againstCover(100, null)).toEqual({ is: "no limit" });
   expect(againstCover(100, 100)).toEqual({ is: "within", limit: 100, left: 0, share: 1 });
   expect(againstCover(100.01, 100)).toEqual({ is: "over", limit: 100, overBy: 0.01 });
   expect(againstCover(0.1 + 0.2, 0.3)).toMatchObject({ is: "within", left: 0 });
 });
 
-test("bars stand side by side inside the picture, as high as their share of the highest or of the limit", () => {
-  const { bars, limitPx } = barsOf(
+test("bars stand side by side inside the picture, as high as their share of the highest or of the highest limit", () => {
+  const bars = barsOf(
     [
-      { day: 1, valueOut: 50 },
-      { day: 2, valueOut: 0 },
-      { day: 3, valueOut: 100 },
+      { day: 1, valueOut: 50, limit: 200 },
+      { day: 2, valueOut: 0, limit: null },
+      { day: 3, valueOut: 100, limit: 150 },
     ],
-    200,
     { widthPx: 300, heightPx: 80 },
   );
   expect(bars.map(({ heightPx }) => heightPx)).toEqual([20, 0, 40]);
   expect(bars.map(({ leftPx }) => leftPx)).toEqual([0, 100, 200]);
-  expect(limitPx).toBe(80);
-  expect(barsOf([{ day: 1, valueOut: 0 }], undefined, { widthPx: 300, heightPx: 80 })).toMatchObject({ limitPx: null });
+  expect(bars.map(({ limitPx }) => limitPx)).toEqual([80, null, 60]);
+  expect(barsOf([{ day: 1, valueOut: 0, limit: null }], { widthPx: 300, heightPx: 80 })).toMatchObject([
+    { heightPx: 0, limitPx: null },
+  ]);
 });

@@ -1,5 +1,5 @@
-import type { CellPosition } from "../../sheet/cellPosition";
-import type { SheetTable } from "../../sheet/sheetTable";
+import type { CellPosition } from "./cellPosition";
+import type { SheetTable } from "./sheetTable";
 
 /** The table a cell stands in. */
 export function tableAt(at: CellPosition, tables: readonly SheetTable[]): SheetTable | undefined {

@@ -1,0 +1,11 @@
+import type { Outcome } from "../domain/outcome";
+import type { CoverLimit } from "../domain/value/coverLimit";
+import type { NotedCell } from "./notedCell";
+
+/** A cell of the workbook that says how much is covered. */
+export interface CoverNote extends NotedCell {
+  /** The day it speaks of; null where it speaks of every day. */
+  readonly day: number | null;
+  /** The amount; a problem where it cannot be read as one. */
+  readonly limit: Outcome<CoverLimit>;
+}
