@@ -101,6 +101,25 @@ test("what a value cannot be is said at its argument, in the function's own sent
   await page.close();
 });
 
+test("terms are read back in plain words as they are typed, tied to their argument, and the help shows many more", async () => {
+  const { page, view } = await browser.open(sheets, TODAY, { width: 320 });
+  const functions = await view("Functions");
+  await choose(functions, "when is it due?", "DUE");
+  const terms = functions.getByLabel("terms", { exact: true });
+  await terms.fill("5 wd post-wrap");
+  const said = functions.getByText("Read as: 5 working days after the shoot.");
+  await said.waitFor();
+  const id = await said.evaluate((element) => element.closest("[id]")?.id ?? "none");
+  expect((await terms.getAttribute("aria-describedby"))?.split(" ")).toContain(id);
+  await terms.fill("3 to 5 days");
+  await functions.getByText('"3 to 5 days" could be "3 days" or "5 days"', { exact: false }).waitFor();
+  await functions.getByText("More about TACK.DUE").click();
+  await functions.getByText("Read as: first Monday after the shoot").waitFor();
+  await functions.getByText("Read as: 14 days from the receipt").waitFor();
+  expect(await wayOut(page)).toEqual({ tooWide: 0, tooSmall: [] });
+  await page.close();
+});
+
 test("a heading is picked for the formula's own row, and the result is that of the row that is selected", async () => {
   const { page, view } = await browser.open(sheets, TODAY);
   const functions = await view("Functions");

@@ -4,6 +4,7 @@ import { isFilledCell } from "../../sheet/isFilledCell";
 import { readCell } from "../../sheet/readCell";
 import { sameHeading } from "../../sheet/sameHeading";
 import type { SheetTable } from "../../sheet/sheetTable";
+import { sayTermsRead } from "../sayTermsRead";
 import { sayCell } from "../check/sayCell";
 import type { ColumnReading } from "./ColumnReading";
 
@@ -18,7 +19,7 @@ export function columnReadings(table: SheetTable, choices: readonly KindColumnCh
   for (const [field, columns] of table.contested ?? []) for (const column of columns) contestedBy.set(column, field);
   return table.headings.flatMap((heading, column) => {
     const field = fieldOf.get(column) ?? null;
-    const samples = samplesOf(table, column, dateFields[table.kind]?.includes(field ?? "") === true);
+    const samples = samplesOf(table, column, field);
     const isBlank = heading.trim() === "";
     if (isBlank && samples.length === 0) return [];
     const isTwice = table.headings.some((other, at) => at !== column && other.trim() === heading.trim());
@@ -35,12 +36,20 @@ export function columnReadings(table: SheetTable, choices: readonly KindColumnCh
   });
 }
 
-function samplesOf(table: SheetTable, column: number, isDate: boolean): readonly string[] {
+function samplesOf(table: SheetTable, column: number, field: string | null): readonly string[] {
+  const isDate = dateFields[table.kind]?.includes(field ?? "") === true;
   const said = new Set<string>();
   for (const row of table.dataRows.slice(0, ROWS_LOOKED_AT)) {
     const cell = readCell(table.cells[row]?.[column]);
-    if (isFilledCell(cell)) said.add(sayCell(cell, isDate));
+    if (isFilledCell(cell)) said.add(sayCell(cell, isDate) + (field === "terms" ? sayReading(cell) : ""));
     if (said.size === SAMPLES) break;
   }
   return [...said];
+}
+
+/** What terms are read as, where that is not what they say word for word. */
+function sayReading(cell: unknown): string {
+  const read = sayTermsRead(cell, "terms");
+  if (!read.ok) return " (not understood)";
+  return read.value === null || read.value === cell ? "" : ` (read as ${read.value})`;
 }

@@ -8,13 +8,15 @@ interface ArgumentFieldProps {
   readonly text: string;
   /** What is wrong with it, or null. */
   readonly sentence: string | null;
+  /** What its words are read as, or null. */
+  readonly reading: string | null;
   readonly options: readonly ArgumentOption[];
   readonly onType: (text: string) => void;
   readonly onUseSelection: () => void;
 }
 
 /** One argument: typed, taken from what the workbook offers, or from the selected cells. */
-export function ArgumentField({ param, text, sentence, options, onType, onUseSelection }: ArgumentFieldProps) {
+export function ArgumentField({ param, text, sentence, reading, options, onType, onUseSelection }: ArgumentFieldProps) {
   const styles = useFunctionsStyles();
   const { name, optional, matrix } = param;
   const groups = [...new Set(options.map(({ group }) => group))];
@@ -24,7 +26,7 @@ export function ArgumentField({ param, text, sentence, options, onType, onUseSel
         label={optional ? `${name} (may be left out)` : name}
         hint={param.text}
         validationState={sentence === null ? "none" : "error"}
-        validationMessage={sentence ?? undefined}
+        validationMessage={sentence ?? reading ?? undefined}
       >
         <Input
           className={styles.control}

@@ -100,6 +100,7 @@ export function FunctionForm(props: {
           sentence={
             call.sentences[param.name] ?? (accused === param.name && result?.kind === "error" ? result.sentence : null)
           }
+          reading={call.readings[param.name] ?? null}
           options={options[place] ?? []}
           onType={(text) => setTexts((before) => ({ ...before, [param.name]: text }))}
           onUseSelection={() => void useSelection(param.name)}

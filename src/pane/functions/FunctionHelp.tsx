@@ -1,4 +1,5 @@
 import type { FunctionDoc } from "./FunctionDoc";
+import { TermsHelp } from "./TermsHelp";
 import { useFunctionsStyles } from "./useFunctionsStyles";
 import { withSemicolons } from "./withSemicolons";
 
@@ -24,6 +25,7 @@ export function FunctionHelp({ doc }: { readonly doc: FunctionDoc }) {
           </div>
         ))}
       </dl>
+      {doc.params.some(({ name }) => name === "terms") && <TermsHelp />}
       <h3 className={styles.part}>Examples</h3>
       <ul className={styles.list}>
         {doc.examples.map(({ formula, gives, fails }) => (

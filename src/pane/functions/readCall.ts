@@ -1,4 +1,6 @@
+import { sayProblem } from "../../domain/wording";
 import { sayList } from "../sayList";
+import { sayTermsRead } from "../sayTermsRead";
 import { composeFormula } from "./composeFormula";
 import type { ReferenceSurroundings } from "./evaluateReference";
 import type { FunctionDoc } from "./FunctionDoc";
@@ -10,6 +12,8 @@ export interface ReadCall {
   readonly formula: string;
   /** What is wrong with an argument, by its name. */
   readonly sentences: Readonly<Partial<Record<string, string>>>;
+  /** What the words of an argument are read as, by its name: terms, which nobody may have to guess. */
+  readonly readings: Readonly<Partial<Record<string, string>>>;
   /** Why the formula cannot be inserted yet, as one sentence, or null. */
   readonly unfinished: string | null;
   /** The arguments as a cell would hand them over, or null where they are not all known. */
@@ -29,9 +33,14 @@ export function readCall(
   const missing = named("blank").filter(({ optional }) => !optional);
   const wrong = named("wrong");
   const sentences: Partial<Record<string, string>> = {};
+  const readAs: Partial<Record<string, string>> = {};
   doc.params.forEach(({ name }, place) => {
     const reading = readings[place];
     if (reading?.kind === "wrong") sentences[name] = reading.sentence;
+    if (name !== "terms" || reading?.kind !== "known") return;
+    const terms = sayTermsRead(reading.value, name);
+    if (!terms.ok) sentences[name] = sayProblem(terms.problem);
+    else if (terms.value !== null) readAs[name] = `Read as: ${terms.value}.`;
   });
   const unfinished =
     missing.length > 0
@@ -48,6 +57,7 @@ export function readCall(
       readings.map((reading) => ("formula" in reading ? reading.formula : "")),
     ),
     sentences,
+    readings: readAs,
     unfinished,
     values: isKnown ? readings.map((reading) => (reading.kind === "known" ? reading.value : null)) : null,
     unseen: unfinished === null && why !== null ? `The result shows once it is inserted: ${why}.` : null,

@@ -1,0 +1,21 @@
+/** Ways in which lenders write terms, for the help to show each beside what it is read as: abbreviated, by the shoot, by the clock, in other languages. */
+export const termsExamples: readonly string[] = [
+  "next working day",
+  "48h",
+  "a fortnight",
+  "3 wd",
+  "within 10 days of receipt",
+  "wrap + 2",
+  "5 biz days post-shoot",
+  "COB Friday",
+  "Mon after wrap",
+  "EOM",
+  "by 5 Mar 2026",
+  "3 jours ouvrés après le tournage",
+  "entro 7 giorni",
+  "3 días hábiles",
+  "14 Tage nach Kauf",
+  "3-5 days",
+  "next Friday",
+  "as agreed",
+];
