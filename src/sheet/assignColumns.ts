@@ -17,7 +17,7 @@ export interface AssignedColumns {
 
 /**
  * Gives each heading its field: first what was chosen by hand, then the plain headings, then those that give way, each to
- * the first of its fields that no plainer heading has.
+ * the first of its fields that no plainer heading has; of these, one that can be a single field is plainer.
  */
 export function assignColumns(
   headings: readonly string[],
@@ -49,10 +49,13 @@ export function assignColumns(
     if (plain === undefined) givingWay.push({ column, fields });
     else if (!chosen.has(plain.field)) append(columnsOf, plain.field, column);
   });
-  const plainFields = new Set(columnsOf.keys());
-  for (const { column, fields } of givingWay) {
-    const field = fields.find((name) => !plainFields.has(name));
-    if (field !== undefined) append(columnsOf, field, column);
+  // What can be one field alone goes first: in "No., Item" the number is the piece's, and Item its description.
+  for (const isAlone of [true, false]) {
+    const taken = new Set(columnsOf.keys());
+    for (const { column, fields } of givingWay.filter((one) => (one.fields.length === 1) === isAlone)) {
+      const field = fields.find((name) => !taken.has(name));
+      if (field !== undefined) append(columnsOf, field, column);
+    }
   }
 
   const columnOf: Partial<Record<string, number>> = {};

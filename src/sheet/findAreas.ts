@@ -1,5 +1,6 @@
 import type { Cell } from "./cell";
 import type { ColumnChoice } from "./columnChoice";
+import { isDayNote } from "./isDayNote";
 import { isFilledCell } from "./isFilledCell";
 import { readHeading } from "./readHeading";
 import { resultArea } from "./resultArea";
@@ -103,8 +104,10 @@ function areasInBand(
   return starts.flatMap(({ row, isHeading }, index) => {
     if (!isHeading) return [];
     let end = starts[index + 1]?.row ?? free.length;
-    // The title of what follows belongs to what follows.
-    while (end > row + 1 && (titles.has(end - 1) || filledUpTo(free[end - 1]!, from, until, 1) === 0)) end -= 1;
+    // The title of what follows belongs to what follows, and a note of the day to nothing above it.
+    const isOutside = (at: number): boolean =>
+      titles.has(at) || filledUpTo(free[at]!, from, until, 1) === 0 || isDayNote(free[at]!, from, until);
+    while (end > row + 1 && isOutside(end - 1)) end -= 1;
     return areasUnder(free, row, end, from, until);
   });
 }

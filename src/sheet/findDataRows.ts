@@ -1,5 +1,6 @@
 import { dateFields } from "./dateFields";
 import { FIRST_LIKELY_DAY } from "./FIRST_LIKELY_DAY";
+import { isDayNote } from "./isDayNote";
 import { isFilledCell } from "./isFilledCell";
 import { isTotalsRow } from "./isTotalsRow";
 import { readCell } from "./readCell";
@@ -11,7 +12,8 @@ const MAY_SAY_TOTAL = /^\W*(?:grand|sub|sous|tot|su[bm]|som|gesamt|zwischen|insg
 /**
  * The rows below the heading row that hold data, read only until their first filled cell.
  *
- * Passed over: blank rows, rows that repeat the headings, rows of totals that say so, and at the bottom one of sums alone.
+ * Passed over: blank rows, rows that repeat the headings, rows of totals that say so, notes of the day ("Call", 08:00), and at
+ * the bottom one row of sums alone.
  */
 export function findDataRows(
   cells: readonly (readonly unknown[])[],
@@ -43,6 +45,7 @@ export function findDataRows(
     if (typeof first === "string") {
       if (first.trim() === trimmed[columns[at]!] && repeatsHeadings(held, headings)) continue;
       if (first.length <= 40 && MAY_SAY_TOTAL.test(first) && isTotalsRow(held, kind, columnOf) === "says so") continue;
+      if (isDayNote(held)) continue;
     }
     found.push(row);
   }

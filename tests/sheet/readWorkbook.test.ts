@@ -133,6 +133,13 @@ test("tables side by side may begin on different rows", () => {
   ]);
 });
 
+test("the call and the wrap typed under a table or between its rows are no rows of it", () => {
+  const rows = [LOOKS, look(1), [], ["Call", 8.5 / 24], look(2), [], ["Call", 8.5 / 24], ["Wrap", 18 / 24]];
+  expect(read([sheet("Looks", rows)]).tables.map(({ cells, dataRows }) => [cells.length, dataRows])).toEqual([
+    [5, [1, 4]],
+  ]);
+});
+
 test("tables one below the other are parted by a blank row, and a title belongs to the table below it", () => {
   const rows = [PIECES, piece(1), piece(2), [], ["Who lends"], LENDERS, lender("Orla"), [], LOOKS, look(1), look(2)];
   expect(found([sheet("All", rows)])).toEqual([
