@@ -55,6 +55,7 @@ import { refundTooLarge } from "./rules/refundTooLarge";
 import { refundWindowEnds } from "./rules/refundWindowEnds";
 import { requestNotCollected } from "./rules/requestNotCollected";
 import { requestToChase } from "./rules/requestToChase";
+import { returnNoDay } from "./rules/returnNoDay";
 import { returnNotProved } from "./rules/returnNotProved";
 import { settledAndBack } from "./rules/settledAndBack";
 import { settledNotUnderstood } from "./rules/settledNotUnderstood";
@@ -92,6 +93,7 @@ export const allRules: readonly Rule[] = [
   quantityBackZero,
   quantityBackNoDay,
   quantityBackMissing,
+  returnNoDay,
   settledAndBack,
   settledNotUnderstood,
   alterationNotUndone,

@@ -23,6 +23,7 @@ export const returnNotProved = defineRule({
   needs: ["back"],
   messages: {
     noProof: "Back {{back}}, with nothing to show for it. Note how it went, the tracking number, or who took it in.",
+    noCarrier: "Back {{back}} with the number {{tracking}}, and no word of who carried it. Note how it went.",
     noNumber: 'Back {{back}} by "{{how}}", with no tracking number and no name. Note who took it in, or the number.',
   },
   check(row, report, facts) {
@@ -36,6 +37,15 @@ export const returnNotProved = defineRule({
     const back = isoFromSerial(loan.back);
     const filled = kept.filter((field) => holdsSomething(row, field));
     if (filled.length === 0) return report({ row, field: kept[0]!, messageId: "noProof", data: { back } });
+    const tracking = textIn(row, "tracking");
+    if (filled.length === 1 && filled[0] === "tracking" && kept.includes("returnedHow") && isBareNumber(tracking)) {
+      return report({
+        row,
+        field: "returnedHow",
+        messageId: "noCarrier",
+        data: { back, tracking: showGiven(tracking) },
+      });
+    }
     const missing = kept.find((field) => field !== "returnedHow");
     if (filled.length > 1 || filled[0] !== "returnedHow" || missing === undefined) return;
     const how = textIn(row, "returnedHow") ?? "";
@@ -46,3 +56,8 @@ export const returnNotProved = defineRule({
     if (SENT.test(plain)) report({ row, field: missing, messageId: "noNumber", data: { back, how: showGiven(how) } });
   },
 });
+
+/** A number that names no carrier: "AB 123", not "Norrpost 123". */
+function isBareNumber(tracking: string | null): tracking is string {
+  return tracking !== null && /\d/.test(tracking) && !/\p{L}{3}/u.test(tracking);
+}

@@ -3,6 +3,7 @@ import { day } from "../day";
 import { testRule } from "../testRule";
 
 const pieces = ["Piece", "Out", "Due", "Back", "Quantity", "Quantity back", "Extended to", "Settled"];
+const proofs = ["Piece", "Out", "Due", "Back", "Quantity", "Condition back", "Tracking", "Received by"];
 const out = day("2026-02-20");
 
 testRule(lateNotBack, {
@@ -51,6 +52,16 @@ testRule(lateNotBack, {
       tables: { pieces: [pieces, ["P1", out, day("1926-03-09"), null, null, null, null, null]] },
     },
     {
+      title: "taken in again on no day, which another rule reports",
+      tables: {
+        pieces: [
+          proofs,
+          ["P1", out, day("2026-03-02"), null, null, "good", null, null],
+          ["P2", out, day("2026-03-02"), null, 1, null, "AB 123", "Ana"],
+        ],
+      },
+    },
+    {
       title: "all of several back, said by number or not at all",
       tables: {
         pieces: [
@@ -62,6 +73,25 @@ testRule(lateNotBack, {
     },
   ],
   findings: [
+    {
+      title: "on its way by its number, which nobody followed up",
+      tables: {
+        pieces: [
+          proofs,
+          ["P1", out, day("2026-03-02"), null, null, null, "AB 123", null],
+          ["P2", out, day("2026-03-02"), null, null, null, "tbc", null],
+        ],
+      },
+      expect: [
+        { at: "pieces!C2", messageId: "onItsWay", data: { due: "2026-03-02", late: "3 days", tracking: "AB 123" } },
+        { at: "pieces!C3", messageId: "late" },
+      ],
+    },
+    {
+      title: "of several a condition back says that some came back, not that none is out",
+      tables: { pieces: [proofs, ["P1", out, day("2026-03-02"), null, 3, "good", null, null]] },
+      expect: [{ at: "pieces!C2", messageId: "late" }],
+    },
     {
       title: "due yesterday and earlier",
       tables: {

@@ -14,7 +14,7 @@ testRule(returnNotProved, {
         pieces: [
           pieces,
           ["P1", "Halden", out, back, "by hand", null, null, null],
-          ["P2", "Halden", out, back, null, "AB 123", null, null],
+          ["P2", "Halden", out, back, null, "Norrpost AB 123", null, null],
           ["P3", "Halden", out, back, null, null, "Ana, front desk", null],
           ["P4", "Halden", out, back, "courier", "AB 123", null, null],
           ["P5", "Halden", out, back, "courier", null, "signed Ana", null],
@@ -27,6 +27,15 @@ testRule(returnNotProved, {
         pieces: [
           ["Piece", "Lender", "Out", "Back"],
           ["P1", "Halden", out, back],
+        ],
+      },
+    },
+    {
+      title: "a number in a table that keeps no word of how it went",
+      tables: {
+        pieces: [
+          ["Piece", "Out", "Back", "Tracking"],
+          ["P1", out, back, "AB 123"],
         ],
       },
     },
@@ -59,6 +68,11 @@ testRule(returnNotProved, {
         pieces: [pieces, ["P1", "Halden", out, back, null, 0, " ", null]],
       },
       expect: [{ at: "pieces!E2", messageId: "noProof", data: { back: "2026-03-04" } }],
+    },
+    {
+      title: "a number, and nobody knows whose",
+      tables: { pieces: [pieces, ["P1", "Halden", out, back, null, "AB 123", null, null]] },
+      expect: [{ at: "pieces!E2", messageId: "noCarrier", data: { back: "2026-03-04", tracking: "AB 123" } }],
     },
     {
       title: "a parcel with no number and no name",
