@@ -76,9 +76,12 @@ export function runorder(
           rows.map(({ said }) => said),
         );
   if (minutes?.ok === false) return answerTable(minutes);
+  // From the start to itself where it is the only row, which has no place.
   const between = (from: number, to: number): number =>
-    minutes?.value[from]![to] ??
-    travelMinutes(rows[from]!.place!, rows[to]!.place!, speed.value ?? 20, bend.value ?? 1.3);
+    from === to
+      ? 0
+      : (minutes?.value[from]![to] ??
+        travelMinutes(rows[from]!.place!, rows[to]!.place!, speed.value ?? 20, bend.value ?? 1.3));
   const plan = planRun(rows, between, leave.value, returns.value ?? true);
   return answerTable(plan.ok ? succeed(runTable(plan.value)) : plan);
 }

@@ -40,3 +40,16 @@ test("without leaveAt the answer says what to give, though its place comes after
     error: { message: "leaveAt is blank; give the time one is at the start, such as 09:00." },
   });
 });
+
+test.each([[null], [0], [[[0]]], [[[""]]]])(
+  "a start alone, with %j as minutes, is left and at once returned to",
+  (table) => {
+    expect(outcomeOf("runorder", [[["Stop"], ["Studio"]], table, 0.375])).toEqual({
+      result: [
+        ["Stop", "Arrive", "Wait", "Leave"],
+        ["Studio", 0.375, 0, 0.375],
+        ["Studio", 0.375, 0, 0.375],
+      ],
+    });
+  },
+);
