@@ -21,7 +21,7 @@ export function keepUnsaved(desk: () => Desk, show: (unsaved: boolean) => void):
   let waiting: ReturnType<typeof setTimeout> | undefined;
   const keep = () => {
     const { bytes, fileName } = desk();
-    void writeKeptCopy({ fileName: fileName(), bytes: bytes(), keptAt: Date.now() });
+    void writeKeptCopy({ fileName: fileName(), bytes: bytes(true), keptAt: Date.now() });
   };
   addEventListener("beforeunload", (event) => {
     if (unsaved) event.preventDefault();

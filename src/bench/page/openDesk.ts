@@ -35,8 +35,8 @@ export interface Desk {
   readonly open: (bytes: Uint8Array, fileName: string, wish?: OpenWish) => Promise<void>;
   readonly port: () => SheetPort;
   readonly fileName: () => string;
-  /** The open workbook as a file, with all that changed. */
-  readonly bytes: () => Uint8Array;
+  /** The open workbook as a file, with all that changed; packed loosely for a copy that is made while the user works on. */
+  readonly bytes: (isCopy?: boolean) => Uint8Array;
 }
 
 export interface OpenWish {
@@ -50,7 +50,7 @@ interface OnDesk {
   readonly file: OpenedFile;
   readonly open: OpenGrid;
   readonly port: SheetPort;
-  readonly bytes: () => Uint8Array;
+  readonly bytes: Desk["bytes"];
   readonly close: () => void;
 }
 
@@ -95,7 +95,12 @@ export function openDesk(parts: DeskParts): Desk {
     document.title = `${fileName} – Tackstitch bench`;
     wish.opened?.();
   };
-  return { open, port: () => held().port, fileName: () => held().file.fileName, bytes: () => held().bytes() };
+  return {
+    open,
+    port: () => held().port,
+    fileName: () => held().file.fileName,
+    bytes: (isCopy) => held().bytes(isCopy),
+  };
 }
 
 async function layOut(
@@ -142,7 +147,7 @@ async function layOut(
     file,
     open,
     port,
-    bytes: () => saveWorkbookFile(file, savingBookOf(open, structure.edits, kept)),
+    bytes: (isCopy) => saveWorkbookFile(file, savingBookOf(open, structure.edits, kept), isCopy === true ? 1 : 6),
     close: () => {
       pane.unmount();
       stopFollowing();

@@ -3,6 +3,7 @@ import { sameCell } from "../../sheet/sameCell";
 import { fileFormula } from "../file/fileFormula";
 import { isArrayFormula } from "./isArrayFormula";
 import { lookOfStyle, type Look } from "./lookOfStyle";
+import { sameLook } from "./sameLook";
 import type { CellState, SheetState } from "./sheetState";
 import type { WantedCell } from "./wantedCell";
 
@@ -25,7 +26,7 @@ export function changedCells({ opened, now, mustWrite, isArray, format }: Compar
   for (const [row, column] of places(opened, now)) {
     const before = opened.get(row)?.get(column) ?? PLAIN;
     const after = now.get(row)?.get(column) ?? PLAIN;
-    const looksOther = JSON.stringify(before.look) !== JSON.stringify(after.look);
+    const looksOther = !sameLook(before.look, after.look);
     const isOther = before.formula !== after.formula || !sameCell(before.value, after.value);
     const isFormula = after.formula !== null && (mustWrite(row, column) || after.spill !== null);
     if (!looksOther && !isFormula && (!isOther || isUnknownHere(before, after))) continue;
@@ -53,12 +54,11 @@ function isUnknownHere(before: CellState, after: CellState): boolean {
   return unknown && after.formula !== null && before.formula === after.formula && before.value !== null;
 }
 
-function places(...states: readonly SheetState[]): [number, number][] {
-  const seen = new Map<string, [number, number]>();
-  for (const state of states) {
-    for (const [row, line] of state) {
-      for (const column of line.keys()) seen.set(`${row} ${column}`, [row, column]);
-    }
+/** Every cell that one of the two holds, once. */
+function* places(opened: SheetState, now: SheetState): Generator<[number, number]> {
+  for (const [row, line] of opened) for (const column of line.keys()) yield [row, column];
+  for (const [row, line] of now) {
+    const before = opened.get(row);
+    for (const column of line.keys()) if (before?.has(column) !== true) yield [row, column];
   }
-  return [...seen.values()];
 }

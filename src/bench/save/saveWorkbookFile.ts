@@ -20,11 +20,14 @@ import { writeKeptPart } from "./writeKeptPart";
 const BOOK = "xl/workbook.xml";
 const STYLES = "xl/styles.xml";
 
+/** How hard to pack: 6 for a file to keep, 1 for a copy made while somebody works. */
+type Packing = 1 | 6;
+
 /**
  * The workbook's file with all that changed in the grid since it was opened. Only the parts that changed are written
  * anew, and in a sheet only the cells that changed: what the bench does not know stays as it was.
  */
-export function saveWorkbookFile(file: OpenedFile, now: SavingBook): Uint8Array {
+export function saveWorkbookFile(file: OpenedFile, now: SavingBook, packing: Packing = 6): Uint8Array {
   let parts: WorkbookParts = { ...file.parts };
   const text = (path: string) => strFromU8(parts[path] ?? new Uint8Array());
   const write = (path: string, xml: string) => {
@@ -59,14 +62,14 @@ export function saveWorkbookFile(file: OpenedFile, now: SavingBook): Uint8Array 
   write(STYLES, styles.xml());
   parts = writeKeptPart(patchTables(parts, now), now.kept);
   parts = patchFormulas(parts, file, now);
-  if (!isChanged(parts, file, listed)) return zipped(file.parts);
+  if (!isChanged(parts, file, listed)) return zipped(file.parts, packing);
   parts = { ...parts, [BOOK]: strToU8(bookPatch(strFromU8(parts[BOOK] ?? new Uint8Array()), listed, now.activeSheet)) };
   // The order of calculation names cells that may hold no formula any more; Excel makes it anew.
   parts = removePart(parts, "xl/calcChain.xml");
   const spills = Object.keys(parts).some(
     (path) => path.startsWith("xl/worksheets/") && strFromU8(parts[path] ?? new Uint8Array()).includes(' cm="1"'),
   );
-  return zipped(spills ? dynamicArrayParts(parts) : parts);
+  return zipped(spills ? dynamicArrayParts(parts) : parts, packing);
 }
 
 function isChanged(parts: WorkbookParts, file: OpenedFile, listed: readonly ListedSheet[]): boolean {
@@ -122,8 +125,8 @@ function patchFormulas(parts: WorkbookParts, file: OpenedFile, now: SavingBook):
   return patched;
 }
 
-function zipped(parts: WorkbookParts): Uint8Array {
+function zipped(parts: WorkbookParts, level: Packing): Uint8Array {
   const entries: Zippable = {};
-  for (const [path, bytes] of Object.entries(parts)) entries[path] = [bytes, { level: 6 }];
+  for (const [path, bytes] of Object.entries(parts)) entries[path] = [bytes, { level }];
   return zipSync(entries);
 }

@@ -3,7 +3,8 @@ import { cellName } from "../../sheet/cellName";
 import type { Cell } from "../../sheet/cell";
 import { heldCell } from "../port/heldCell";
 import type { OpenGrid } from "../port/openGrid";
-import { lookOfStyle, type Look } from "./lookOfStyle";
+import type { Look } from "./lookOfStyle";
+import { lookReader } from "./lookReader";
 
 /** One cell of the grid as saving sees it. */
 export interface CellState {
@@ -24,6 +25,7 @@ export type SheetState = ReadonlyMap<number, ReadonlyMap<number, CellState>>;
 export function sheetState(open: OpenGrid, sheet: Worksheet): SheetState {
   const sheetId = sheet.getSheetId();
   const styles = open.model.getStyles();
+  const lookOf = lookReader((id) => styles.get(id));
   const ranges = open.formulas.getArrayFormulaRange()[open.unitId]?.[sheetId];
   const state = new Map<number, Map<number, CellState>>();
   const put = (row: number, column: number, cell: CellState) => {
@@ -37,14 +39,14 @@ export function sheetState(open: OpenGrid, sheet: Worksheet): SheetState {
     const spill = range
       ? `${cellName(range.startRow, range.startColumn)}:${cellName(range.endRow, range.endColumn)}`
       : null;
-    const look = lookOfStyle(cell?.s ? styles.getStyleByCell(cell) : null);
+    const look = lookOf(cell?.s);
     put(row, column, { value: heldCell(cell), formula, spill, spilled: false, look });
   });
   const spilled = open.formulas.getArrayFormulaCellData()[open.unitId]?.[sheetId] ?? {};
   new ObjectMatrix<Nullable<ICellData>>(spilled).forValue((row, column, cell) => {
     const held = state.get(row)?.get(column);
     if (held?.formula) return;
-    const own = held?.look ?? lookOfStyle(null);
+    const own = held?.look ?? lookOf(null);
     const pattern =
       own.pattern === "General" && typeof cell?.s === "object" ? (cell.s?.n?.pattern ?? "General") : own.pattern;
     put(row, column, { value: heldCell(cell), formula: null, spill: null, spilled: true, look: { ...own, pattern } });
