@@ -2,6 +2,7 @@ import { isoFromSerial } from "../../domain/dates/isoFromSerial";
 import { amountFromTenThousandths } from "../../domain/value/amountFromTenThousandths";
 import { receiptMoney } from "../../domain/value/receiptMoney";
 import { refundDay } from "../../domain/value/refundDay";
+import { usualRefundDays } from "../../domain/value/usualRefundDays";
 import { readReceipts } from "../../sheet/readReceipts";
 import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
@@ -9,13 +10,10 @@ import { isFarOff } from "../isFarOff";
 import { sayCount } from "../sayCount";
 import { textIn } from "../textIn";
 
-/** Common practice, no source: a way to the shop is fitted into a run about three days ahead. */
-const WARNING_DAYS = 3;
-
 /** The day and the money are those of REFUNDS. A receipt of which either cannot be told has findings of its own. */
 export const refundWindowEnds = defineRule({
   id: "refundWindowEnds",
-  about: "Money is still to come back on a receipt, and the shop's refund window ends within three days or has ended.",
+  about: "Money is still to come back on a receipt, and the shop's refund window ends within a week or has ended.",
   why: "After the window the pieces are bought, at the stylist's own cost.",
   severity: "warning",
   fixable: false,
@@ -34,7 +32,7 @@ export const refundWindowEnds = defineRule({
     const { toComeBack } = receiptMoney(receipt, facts.asOf);
     if (typeof toComeBack !== "number" || toComeBack <= 0) return;
     const lastDay = refundDay(receipt);
-    if (typeof lastDay !== "number" || lastDay < bought || lastDay - facts.asOf > WARNING_DAYS) return;
+    if (typeof lastDay !== "number" || lastDay < bought || lastDay - facts.asOf > usualRefundDays) return;
     const amount = amountFromTenThousandths(toComeBack);
     const data = { amount, shop: textIn(row, "shop") ?? "the shop", day: isoFromSerial(lastDay) };
     const field = "terms";

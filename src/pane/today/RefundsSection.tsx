@@ -1,3 +1,4 @@
+import { usualRefundDays } from "../../domain/value/usualRefundDays";
 import { sayCount } from "../sayCount";
 import { sayDay } from "../sayDay";
 import { sayMoney } from "../sayMoney";
@@ -5,9 +6,6 @@ import { LineList } from "./LineList";
 import type { RefundLine } from "./refundsToday";
 import { TodaySection } from "./TodaySection";
 import { useTodayStyles } from "./useTodayStyles";
-
-/** Room for one way to the shop. Common practice, no source. */
-const SOON_DAYS = 7;
 
 function sayLeft(daysLeft: number | null): string {
   if (daysLeft === null) return "no last day";
@@ -18,7 +16,7 @@ function sayLeft(daysLeft: number | null): string {
 /** What goes back to shops, and until when each refunds. */
 export function RefundsSection({ refunds }: { readonly refunds: readonly RefundLine[] }) {
   const styles = useTodayStyles();
-  const soon = refunds.filter(({ daysLeft }) => daysLeft !== null && daysLeft <= SOON_DAYS);
+  const soon = refunds.filter(({ daysLeft }) => daysLeft !== null && daysLeft <= usualRefundDays);
   const later = refunds.filter((line) => !soon.includes(line));
   const ended = soon.filter(({ daysLeft }) => daysLeft! < 0);
   const toLine = (line: RefundLine) => ({

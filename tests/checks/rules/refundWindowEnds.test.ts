@@ -8,8 +8,8 @@ const bought = day("2026-02-20");
 testRule(refundWindowEnds, {
   clean: [
     {
-      title: "four days and more left",
-      tables: { receipts: [receipts, ["Kessel", bought, 95, "17 days", null, null, null]] },
+      title: "eight days and more left",
+      tables: { receipts: [receipts, ["Kessel", bought, 95, "21 days", null, null, null]] },
     },
     {
       title: "everything kept or refunded",
@@ -52,11 +52,11 @@ testRule(refundWindowEnds, {
   ],
   findings: [
     {
-      title: "a window that ends within three days",
+      title: "a window that ends within a week",
       tables: {
         receipts: [
           receipts,
-          ["Kessel", bought, 95, "16 days", null, null, null],
+          ["Kessel", bought, 95, "20 days", null, null, null],
           ["Odeon", bought, 95, "14 days", 40.5, null, null],
           [null, bought, 95, "13 days", null, null, 90],
         ],
@@ -65,7 +65,7 @@ testRule(refundWindowEnds, {
         {
           at: "receipts!D2",
           messageId: "ends",
-          data: { amount: 95, shop: "Kessel", day: "2026-03-08", left: "in 3 days" },
+          data: { amount: 95, shop: "Kessel", day: "2026-03-12", left: "in 7 days" },
         },
         { at: "receipts!D3", messageId: "ends", data: { amount: 54.5, day: "2026-03-06", left: "tomorrow" } },
         { at: "receipts!D4", messageId: "ends", data: { amount: 5, shop: "the shop", left: "today" } },
