@@ -21,9 +21,11 @@ export interface SpanOver {
 export function spansOver(steps: readonly ValueStep[], coverOn: (day: number) => number): readonly SpanOver[] {
   const spans: SpanOver[] = [];
   const overBy = (step: ValueStep): number => step.value - coverOn(step.day);
+  // Figures too large to add leave no number behind, which is no more covered than a large one.
+  const isOver = (step: ValueStep): boolean => !(overBy(step) <= 0);
   let place = 0;
   while (place < steps.length) {
-    if (overBy(steps[place]!) <= 0) {
+    if (!isOver(steps[place]!)) {
       place++;
       continue;
     }
@@ -31,7 +33,7 @@ export function spansOver(steps: readonly ValueStep[], coverOn: (day: number) =>
     let highest = 0;
     let most = 0;
     let problem: Problem | null = null;
-    for (; place < steps.length && overBy(steps[place]!) > 0; place++) {
+    for (; place < steps.length && isOver(steps[place]!); place++) {
       const step = steps[place]!;
       highest = Math.max(highest, step.value);
       most = Math.max(most, overBy(step));
