@@ -25,6 +25,7 @@ beforeAll(async () => {
     asOf: serialOf(figures.asOf),
     job: jobOf(workbook, {}),
     pictures: [],
+    sheetPictures: [],
     lenderKey: null,
     bagLimitGrams: 12_000,
     calendarId: "test",

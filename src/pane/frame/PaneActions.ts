@@ -2,6 +2,7 @@ import type { BuildPlan } from "../../sheet/buildPlan";
 import type { CellArea } from "../../sheet/cellArea";
 import type { CellEdit } from "../../sheet/cellEdit";
 import type { CellPosition } from "../../sheet/cellPosition";
+import type { SheetPort } from "../../sheet/SheetPort";
 import type { PaneHost } from "../PaneHost";
 
 /** What a view can ask the frame to do. Problems are shown by the frame; the boolean only says whether it was done. */
@@ -15,6 +16,9 @@ export interface PaneActions {
   readonly activeCell: () => Promise<CellPosition | null>;
   /** The selected block of cells, or null where the host does not tell it. */
   readonly selection: () => Promise<CellArea | null>;
+  /** The workbook's pictures, see SheetPort. What goes wrong is told to whoever asks, since much else can be shown without them. */
+  readonly listPictures: SheetPort["listPictures"];
+  readonly showPictures: SheetPort["showPictures"];
   /** Looks at what one of our functions gives, see PaneHost; undefined where this page cannot. */
   readonly callFunction: PaneHost["callFunction"];
   /** Writes as one step and offers to put it back. */

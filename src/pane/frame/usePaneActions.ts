@@ -55,6 +55,8 @@ export function usePaneActions(
         if (!area.ok) refuse(area.problem);
         return area.ok ? area.value : null;
       },
+      listPictures: () => port.listPictures(),
+      showPictures: (keys) => port.showPictures(keys),
       callFunction,
       write: async (label, edits) => written(await port.write(label, edits)),
       build: async (label, plan) => written(await port.build(label, plan)),

@@ -1,4 +1,4 @@
-import { Field, Input, Select } from "@fluentui/react-components";
+import { Checkbox, Field, Input, Select } from "@fluentui/react-components";
 import type { Dispatch } from "react";
 import type { ReadTables } from "../state/ReadTables";
 import type { DayLooks } from "../today/DayLooks";
@@ -15,12 +15,21 @@ interface DocumentChoicesProps {
   readonly chosen: HandOverState;
   readonly read: ReadTables;
   readonly looks: DayLooks | null;
+  readonly picturesOnSheets: { readonly shown: readonly unknown[]; readonly isReading: boolean };
   readonly bagComplaint: string | null;
   readonly dispatch: Dispatch<HandOverAction>;
 }
 
 /** What is handed over, for whom, for which day and on which paper. */
-export function DocumentChoices({ kind, chosen, read, looks, bagComplaint, dispatch }: DocumentChoicesProps) {
+export function DocumentChoices({
+  kind,
+  chosen,
+  read,
+  looks,
+  picturesOnSheets,
+  bagComplaint,
+  dispatch,
+}: DocumentChoicesProps) {
   const styles = useHandOverStyles();
   return (
     <div className={styles.choices}>
@@ -82,10 +91,19 @@ export function DocumentChoices({ kind, chosen, read, looks, bagComplaint, dispa
           />
         </Field>
       )}
-      {kind.asksFor.includes("pictures") && (
+      {kind.sheetPictures === "asked" && (
+        <Checkbox
+          label="With pictures of the pieces"
+          checked={chosen.isPictured}
+          onChange={(_, { checked }) => dispatch({ type: "pictures wished", isPictured: checked === true })}
+        />
+      )}
+      {kind.asksFor.includes("pictures") && (kind.sheetPictures !== "asked" || chosen.isPictured) && (
         <PicturePicker
           pictures={chosen.pictures}
           unreadFiles={chosen.unreadFiles}
+          named={kind.sheetPictures === "asked" ? "a piece, such as P014.jpg," : "a look, such as look 7.jpg,"}
+          picturesOnSheets={picturesOnSheets}
           onAdded={(pictures, unreadFiles) => dispatch({ type: "pictures added", pictures, unreadFiles })}
           onCleared={() => dispatch({ type: "pictures cleared" })}
         />

@@ -13,4 +13,5 @@ export type HandOverAction =
       readonly pictures: readonly LookPicture[];
       readonly unreadFiles: readonly string[];
     }
-  | { readonly type: "pictures cleared" };
+  | { readonly type: "pictures cleared" }
+  | { readonly type: "pictures wished"; readonly isPictured: boolean };

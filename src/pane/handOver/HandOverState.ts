@@ -11,6 +11,8 @@ export interface HandOverState {
   readonly paperSize: PaperSize;
   readonly bagLimitTyped: string;
   readonly pictures: readonly LookPicture[];
+  /** Whether slips show the pictures of their pieces. */
+  readonly isPictured: boolean;
   /** Files that are no picture, by name. */
   readonly unreadFiles: readonly string[];
 }

@@ -11,16 +11,20 @@ import { DocumentActions } from "./DocumentActions";
 import { DocumentChoices } from "./DocumentChoices";
 import { documentKinds } from "./documents/documentKinds";
 import { GapList } from "./GapList";
+import type { HandOverState } from "./HandOverState";
 import { handOverReducer, initialHandOverState } from "./handOverReducer";
 import { jobKey } from "./job/jobKey";
 import { JobForm } from "./JobForm";
 import { jobOf } from "./job/jobOf";
 import { parseJob } from "./job/parseJob";
+import { useSheetPictures } from "./pictures/useSheetPictures";
 import { paperHtml } from "./paper/paperHtml";
 import { PaperPreview } from "./PaperPreview";
 import { parseCalendar } from "./parseCalendar";
 import { readBagLimit } from "./readBagLimit";
 import { useHandOverStyles } from "./useHandOverStyles";
+
+const NO_PICTURES: HandOverState["pictures"] = [];
 
 /** What one gives away: letters, slips, lists, cards and dates, each looked at before it is printed or saved. */
 export function HandOverView() {
@@ -48,7 +52,11 @@ export function HandOverView() {
   if (limit.ok) lastLimit.current = limit.value;
   const bagLimitGrams = lastLimit.current;
   const kind = documentKinds.find(({ id }) => id === chosen.kindId) ?? documentKinds[0];
-  const { lenderKey, pictures, paperSize } = chosen;
+  const { lenderKey, paperSize, isPictured } = chosen;
+  const isShown = kind?.sheetPictures === "shown" || (kind?.sheetPictures === "asked" && isPictured);
+  const ofSheets = useSheetPictures(isShown, read?.workbook ?? null);
+  // Pictures that are not wished are not looked for among the files either.
+  const pictures = kind?.sheetPictures === "asked" && !isPictured ? NO_PICTURES : chosen.pictures;
   const made = useMemo(() => {
     if (read === null || job === null || kind === undefined) return null;
     const document = kind.make({
@@ -58,12 +66,13 @@ export function HandOverView() {
       asOf,
       job,
       pictures,
+      sheetPictures: ofSheets.shown,
       lenderKey,
       bagLimitGrams,
       calendarId: calendar.id,
     });
     return { document, html: paperHtml(document.paper, paperSize) };
-  }, [read, pieces, looks, asOf, job, pictures, lenderKey, bagLimitGrams, calendar, kind, paperSize]);
+  }, [read, pieces, looks, asOf, job, pictures, ofSheets.shown, lenderKey, bagLimitGrams, calendar, kind, paperSize]);
 
   if (read === null || job === null || made === null || kind === undefined) return null;
   if (read.tables.length === 0) return <NoTables />;
@@ -76,12 +85,13 @@ export function HandOverView() {
         chosen={chosen}
         read={read}
         looks={looks}
+        picturesOnSheets={ofSheets}
         bagComplaint={limit.ok ? null : sayProblem(limit.problem)}
         dispatch={dispatch}
       />
       <JobForm job={job} />
       <h2 className={styles.heading}>{document.paper.title}</h2>
-      <GapList key={kind.id} missing={document.missing} />
+      <GapList key={kind.id} missing={[...document.missing, ...ofSheets.missing]} />
       <DocumentActions key={`${kind.id} actions`} document={document} html={html} calendar={calendar} />
       {document.paper.pages.length > 0 && <PaperPreview title={document.paper.title} html={preview} />}
       <p className={styles.about}>

@@ -8,12 +8,22 @@ import { useHandOverStyles } from "./useHandOverStyles";
 interface PicturePickerProps {
   readonly pictures: readonly LookPicture[];
   readonly unreadFiles: readonly string[];
+  /** What a file is named for. */
+  readonly named: string;
+  readonly picturesOnSheets: { readonly shown: readonly unknown[]; readonly isReading: boolean };
   readonly onAdded: (pictures: readonly LookPicture[], unreadFiles: readonly string[]) => void;
   readonly onCleared: () => void;
 }
 
 /** Pictures picked from the computer. They stay in the pane until it is closed and go only into the file that is saved. */
-export function PicturePicker({ pictures, unreadFiles, onAdded, onCleared }: PicturePickerProps) {
+export function PicturePicker({
+  pictures,
+  unreadFiles,
+  named,
+  picturesOnSheets,
+  onAdded,
+  onCleared,
+}: PicturePickerProps) {
   const styles = useHandOverStyles();
   const input = useRef<HTMLInputElement>(null);
   const [isReading, setIsReading] = useState(false);
@@ -23,7 +33,7 @@ export function PicturePicker({ pictures, unreadFiles, onAdded, onCleared }: Pic
     const unread: string[] = [];
     // One after the other: many large pictures at once would fill a phone's memory.
     for (const file of files) {
-      const picture = await redrawnPicture(file);
+      const picture = await redrawnPicture(file, file.name);
       if (picture === null) unread.push(file.name);
       else added.push(picture);
     }
@@ -56,6 +66,10 @@ export function PicturePicker({ pictures, unreadFiles, onAdded, onCleared }: Pic
         )}
       </div>
       <p className={styles.about} aria-live="polite">
+        {picturesOnSheets.isReading
+          ? "Reading the pictures on the sheets… "
+          : `${sayCount(picturesOnSheets.shown.length, "picture", "pictures")} on the sheets; one belongs to the row it lies over. `}
+        {`A file belongs to ${named} or to the row whose Photo names it. `}
         {`${sayCount(pictures.length, "picture", "pictures")} chosen. Each is drawn anew, without where and with what it was taken.`}
         {unreadFiles.length > 0 && ` No picture that can be read: ${unreadFiles.join(", ")}.`}
       </p>

@@ -9,6 +9,7 @@ export const initialHandOverState: HandOverState = {
   paperSize: "A4",
   bagLimitTyped: "12 kg",
   pictures: [],
+  isPictured: true,
   unreadFiles: [],
 };
 
@@ -31,5 +32,7 @@ export function handOverReducer(state: HandOverState, action: HandOverAction): H
     }
     case "pictures cleared":
       return { ...state, pictures: [], unreadFiles: [] };
+    case "pictures wished":
+      return { ...state, isPictured: action.isPictured };
   }
 }

@@ -3,6 +3,7 @@ import type { DayLooks } from "../../today/DayLooks";
 import type { PieceTable } from "../../today/PieceTable";
 import type { JobFacts } from "../job/JobFacts";
 import type { LookPicture } from "../pictures/LookPicture";
+import type { SheetPictureShown } from "../pictures/SheetPictureShown";
 
 /** Everything the documents are made from: the workbook as read, what is said of the job, and what was chosen. */
 export interface HandOverSource {
@@ -14,6 +15,8 @@ export interface HandOverSource {
   readonly asOf: number;
   readonly job: JobFacts;
   readonly pictures: readonly LookPicture[];
+  /** The pictures of the workbook itself, by the cells they belong to. */
+  readonly sheetPictures: readonly SheetPictureShown[];
   /** The key of the one lender wanted; null for all. */
   readonly lenderKey: string | null;
   /** What one bag may weigh at most. */

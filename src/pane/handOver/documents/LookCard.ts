@@ -1,3 +1,4 @@
+import type { PaperPicture } from "../paper/Paper";
 import type { LookPicture } from "../pictures/LookPicture";
 
 /** One look of the day as papers for the team tell it, in shooting order. */
@@ -19,4 +20,8 @@ export interface LookCard {
   readonly pieces: readonly string[];
   readonly note: string;
   readonly pictures: readonly LookPicture[];
+  /** The pictures of its pieces, each by the piece's name. */
+  readonly piecePictures: readonly PaperPicture[];
+  /** Where its Photo cell says a picture is kept: a link, or "". */
+  readonly link: string;
 }

@@ -4,6 +4,7 @@ import { sayList } from "../../sayList";
 import type { HandOverDocument } from "./HandOverDocument";
 import type { HandOverSource } from "./HandOverSource";
 import { lookCards } from "./lookCards";
+import { moodPictures } from "./moodPictures";
 import { lookGaps } from "./lookGaps";
 import { shootDays } from "./shootDays";
 
@@ -11,6 +12,7 @@ import { shootDays } from "./shootDays";
 export function directionPage(source: HandOverSource): HandOverDocument {
   const { cards, left } = lookCards(source, true);
   const { job, stylist, direction, credit } = source.job;
+  const moods = moodPictures(source);
   const blocks: PaperBlock[] = [
     {
       kind: "facts",
@@ -22,7 +24,11 @@ export function directionPage(source: HandOverSource): HandOverDocument {
     },
     ...(direction === "" ? [] : [{ kind: "text", text: direction } as const]),
     // Pictures that belong to no look are references for the job as a whole.
-    ...left.map(({ dataUrl, fileName }): PaperBlock => ({ kind: "picture", dataUrl, says: `Reference, ${fileName}` })),
+    ...[...left, ...moods].map(({ dataUrl, fileName }): PaperBlock => ({
+      kind: "picture",
+      dataUrl,
+      says: `Reference, ${fileName}`,
+    })),
     ...cards.flatMap((card): PaperBlock[] => [
       { kind: "heading", text: card.talent === "" ? card.name : `${card.name}, ${card.talent}` },
       {
@@ -31,12 +37,14 @@ export function directionPage(source: HandOverSource): HandOverDocument {
           ["Where", card.place],
           ["Pieces", card.pieces.join("; ")],
           ["Note", card.note],
+          ["Photo", card.link],
         ],
       },
       ...card.pictures.map(({ dataUrl }): PaperBlock => ({ kind: "picture", dataUrl, says: card.name })),
+      ...(card.piecePictures.length === 0 ? [] : [{ kind: "pictures", pictures: card.piecePictures } as const]),
     ]),
   ];
-  const isNothing = cards.length === 0 && direction === "" && left.length === 0;
+  const isNothing = cards.length === 0 && direction === "" && left.length === 0 && moods.length === 0;
   return {
     paper: {
       title: job === "" ? "Direction" : `Direction ${job}`,

@@ -15,6 +15,8 @@ export interface DocumentKind {
   readonly label: string;
   readonly about: string;
   readonly asksFor: readonly ("lender" | "day" | "bag limit" | "pictures")[];
+  /** Whether it shows pictures of the workbook itself: never, always, or where that is wished. */
+  readonly sheetPictures: "none" | "shown" | "asked";
   readonly make: (source: HandOverSource) => HandOverDocument;
 }
 
@@ -25,6 +27,7 @@ export const documentKinds: readonly DocumentKind[] = [
     label: "Request letters",
     about: "A letter to each lender still to be asked, as text to copy or as mail drafts.",
     asksFor: ["lender"],
+    sheetPictures: "none",
     make: requestLetters,
   },
   {
@@ -32,6 +35,7 @@ export const documentKinds: readonly DocumentKind[] = [
     label: "Direction page",
     about: "The job in words and pictures, look by look, for the team.",
     asksFor: ["pictures"],
+    sheetPictures: "shown",
     make: directionPage,
   },
   {
@@ -39,6 +43,7 @@ export const documentKinds: readonly DocumentKind[] = [
     label: "Run sheet",
     about: "The day’s looks with their times, as DAYPLAN has them.",
     asksFor: ["day"],
+    sheetPictures: "none",
     make: runSheet,
   },
   {
@@ -46,13 +51,15 @@ export const documentKinds: readonly DocumentKind[] = [
     label: "Set cards",
     about: "The day’s looks in order as one file that works on a phone without a network.",
     asksFor: ["day", "pictures"],
+    sheetPictures: "shown",
     make: setCards,
   },
   {
     id: "return-slips",
     label: "Return slips",
     about: "A slip for each lender with what comes back, its condition and who took it. Who wears what is left off.",
-    asksFor: ["lender"],
+    asksFor: ["lender", "pictures"],
+    sheetPictures: "asked",
     make: returnSlips,
   },
   {
@@ -60,6 +67,7 @@ export const documentKinds: readonly DocumentKind[] = [
     label: "Packing lists",
     about: "What goes into each bag, and what it weighs.",
     asksFor: ["bag limit"],
+    sheetPictures: "none",
     make: packingLists,
   },
   {
@@ -67,6 +75,7 @@ export const documentKinds: readonly DocumentKind[] = [
     label: "Due dates",
     about: "What is to go back and to be sent, as a file for a calendar.",
     asksFor: [],
+    sheetPictures: "none",
     make: dueCalendar,
   },
   {
@@ -74,6 +83,7 @@ export const documentKinds: readonly DocumentKind[] = [
     label: "Pieces out",
     about: "Everything that is out, as values for another spreadsheet.",
     asksFor: [],
+    sheetPictures: "none",
     make: loanList,
   },
 ];

@@ -7,9 +7,12 @@ import { readLooks } from "../../../sheet/readLooks";
 import { readNeededPieces } from "../../../sheet/readNeededPieces";
 import { sayClock } from "../../../domain/sayClock";
 import { namePiece } from "../../today/namePiece";
+import type { PaperPicture } from "../paper/Paper";
+import { linkIn } from "../pictures/linkIn";
 import { picturesOfLooks } from "../pictures/picturesOfLooks";
+import { picturesOfRows } from "../pictures/picturesOfRows";
 import type { LookPicture } from "../pictures/LookPicture";
-import { cellText } from "./cellText";
+import { cellText } from "../../cellText";
 import type { HandOverSource } from "./HandOverSource";
 import type { LookCard } from "./LookCard";
 
@@ -21,7 +24,7 @@ export function lookCards(
   source: HandOverSource,
   isEveryDay: boolean,
 ): { readonly cards: readonly LookCard[]; readonly left: readonly LookPicture[] } {
-  const { read, looks: ofDay, pictures } = source;
+  const { read, looks: ofDay, pictures, sheetPictures } = source;
   const table = read.tables.find(({ kind, dataRows }) => kind === "looks" && dataRows.length > 0);
   const looks = table === undefined ? null : readLooks(table);
   if (table === undefined || looks?.ok !== true) return { cards: [], left: pictures };
@@ -36,6 +39,7 @@ export function lookCards(
     ? [...looksInOrder(looks.value, clockSeconds(0))].sort((a, b) => (a.date ?? 0) - (b.date ?? 0))
     : (ofDay?.lines ?? []).flatMap(({ label }) => looks.value.find(({ key }) => key === lookKey(label)) ?? []);
   const pieces = piecesOf(source, looks.value);
+  const overRows = picturesOfRows(table, sheetPictures);
   const { byLook, left } = picturesOfLooks(
     looks.value.map((look) => ({ key: look.key, photo: says(look, "photo") })),
     pictures,
@@ -58,26 +62,38 @@ export function lookCards(
               shootFrom: sayClock(plan.shootFrom),
               shootUntil: sayClock(plan.shootUntil),
             },
-      pieces: pieces.get(look.key) ?? [],
+      pieces: pieces.get(look.key)?.names ?? [],
       note: says(look, "note"),
-      pictures: byLook.get(look.key) ?? [],
+      // What was chosen by hand for this paper comes first.
+      pictures: [...(byLook.get(look.key) ?? []), ...(overRows.get(rowOf.get(look.key) ?? -1) ?? [])],
+      piecePictures: pieces.get(look.key)?.pictures ?? [],
+      link: linkIn(says(look, "photo")),
     };
   });
   return { cards, left };
 }
 
-function piecesOf({ pieces }: HandOverSource, looks: readonly Look[]): ReadonlyMap<string, readonly string[]> {
-  const names = new Map<string, string[]>();
+/** The pieces of a look, by name, and the pictures of them. */
+interface LookPieces {
+  readonly names: string[];
+  readonly pictures: PaperPicture[];
+}
+
+function piecesOf({ pieces, sheetPictures }: HandOverSource, looks: readonly Look[]): ReadonlyMap<string, LookPieces> {
+  const found = new Map<string, LookPieces>();
   for (const { table } of pieces) {
     const needed = readNeededPieces(table, looks);
+    const overRows = picturesOfRows(table, sheetPictures);
     for (let index = 0; index < needed.count; index++) {
       const piece = needed.at(index);
+      const name = namePiece(piece.row);
       for (const { key } of piece.looks) {
-        const known = names.get(key);
-        if (known === undefined) names.set(key, [namePiece(piece.row)]);
-        else known.push(namePiece(piece.row));
+        let ofLook = found.get(key);
+        if (ofLook === undefined) found.set(key, (ofLook = { names: [], pictures: [] }));
+        ofLook.names.push(name);
+        for (const { dataUrl } of overRows.get(piece.row.row) ?? []) ofLook.pictures.push({ dataUrl, says: name });
       }
     }
   }
-  return names;
+  return found;
 }

@@ -20,10 +20,12 @@ export function lookGaps(
   const bare = cards.filter(({ pieces }) => pieces.length === 0);
   if (bare.length > 0) gaps.push(`No piece names ${sayCount(bare.length, "look", "looks")}: ${named(bare)}.`);
   if (left === null) return gaps;
-  const unseen = cards.filter(({ pictures }) => pictures.length === 0);
+  const unseen = cards.filter(
+    ({ pictures, piecePictures, link }) => pictures.length + piecePictures.length === 0 && link === "",
+  );
   if (unseen.length > 0 && unseen.length === cards.length)
     gaps.push(
-      "No look has a picture: choose files named for their looks, such as look 7.jpg, or as the column Photo names them.",
+      "No look has a picture: put one over its row on the sheet, or choose files named for their looks, such as look 7.jpg, or as the column Photo names them.",
     );
   else if (unseen.length > 0) gaps.push(`No picture for ${named(unseen)}.`);
   for (const { fileName } of left) gaps.push(`${fileName} belongs to no look: name it for one, such as look 7.jpg.`);

@@ -8,7 +8,7 @@ import { sayList } from "../../sayList";
 import type { DocumentCell } from "../paper/DocumentTable";
 import type { PaperPage } from "../paper/Paper";
 import { byLender, type LenderPieces } from "./byLender";
-import { cellText } from "./cellText";
+import { cellText } from "../../cellText";
 import { fieldText } from "./fieldText";
 import type { HandOverDocument } from "./HandOverDocument";
 import type { HandOverSource } from "./HandOverSource";
@@ -16,6 +16,7 @@ import { heldPieces, type HeldPiece } from "./heldPieces";
 import { heldValue } from "./heldValue";
 import type { LenderCard } from "./LenderCard";
 import { lenderCards } from "./lenderCards";
+import { piecePictures } from "./piecePictures";
 import { talentNamed } from "./talentNamed";
 import { unreadCells } from "./unreadCells";
 
@@ -74,6 +75,7 @@ export function returnSlips(source: HandOverSource): HandOverDocument {
 function slip({ name, pieces }: LenderPieces, card: LenderCard | undefined, source: HandOverSource): PaperPage {
   const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   const { job, stylist, reached } = source.job;
+  const pictures = piecePictures(pieces, source);
   return {
     title: `Return to ${name === "" ? "(no lender)" : name}`,
     blocks: [
@@ -93,6 +95,7 @@ function slip({ name, pieces }: LenderPieces, card: LenderCard | undefined, sour
         ],
       },
       { kind: "table", caption: "What comes back", table: { headings: HEADINGS, rows: pieces.map(slipRow) } },
+      ...(pictures.length === 0 ? [] : [{ kind: "pictures", pictures } as const]),
       {
         kind: "facts",
         facts: [

@@ -28,7 +28,7 @@ export function setCards(source: HandOverSource): HandOverDocument {
 }
 
 function cardBlocks(card: LookCard, next: LookCard | undefined): readonly PaperBlock[] {
-  const { talent, place, times, pieces, note, pictures, name } = card;
+  const { talent, place, times, pieces, note, pictures, piecePictures, link, name } = card;
   return [
     {
       kind: "facts",
@@ -40,9 +40,11 @@ function cardBlocks(card: LookCard, next: LookCard | undefined): readonly PaperB
         ["Shot", times === null ? "" : `${times.shootFrom}–${times.shootUntil}`],
         ["Pieces", pieces.join("\n")],
         ["Note", note],
+        ["Photo", link],
         ["Next", next === undefined ? "last look" : [next.name, next.talent].filter((part) => part !== "").join(", ")],
       ],
     },
     ...pictures.map(({ dataUrl }): PaperBlock => ({ kind: "picture", dataUrl, says: name })),
+    ...(piecePictures.length === 0 ? [] : [{ kind: "pictures", pictures: piecePictures } as const]),
   ];
 }

@@ -1,4 +1,5 @@
 import { escapeHtml } from "../paper/escapeHtml";
+import { linkIn } from "../pictures/linkIn";
 import { pictureSource } from "../paper/pictureSource";
 import type { LookCard } from "./LookCard";
 import { setCardsScript } from "./setCardsScript";
@@ -24,13 +25,19 @@ export function setCardsHtml(title: string, cards: readonly LookCard[], isPrevie
 }
 
 function cardHtml(card: LookCard, at: number, count: number, next: LookCard | undefined): string {
-  const { name, talent, place, times, pieces, note, pictures, isShot } = card;
+  const { name, talent, place, times, pieces, note, pictures, piecePictures, isShot } = card;
+  const link = linkIn(card.link);
   const line = (style: string, text: string): string =>
     text === "" ? "" : `<p class="${style}">${escapeHtml(text)}</p>`;
   const images = pictures
     .map(({ dataUrl }) => pictureSource(dataUrl))
     .filter((source) => source !== "")
     .map((source) => `<img src="${source}" alt="${escapeHtml(name)}">`);
+  const small = piecePictures.flatMap(({ dataUrl, says }) => {
+    const source = pictureSource(dataUrl);
+    if (source === "") return [];
+    return [`<figure><img src="${source}" alt=""><figcaption>${escapeHtml(says)}</figcaption></figure>`];
+  });
   const listed = pieces.map((piece) => `<li>${escapeHtml(piece)}</li>`);
   return (
     `<article tabindex="0" aria-label="${escapeHtml(`${name}, card ${at + 1} of ${count}`)}"><h1>${escapeHtml(name)}</h1>` +
@@ -40,7 +47,9 @@ function cardHtml(card: LookCard, at: number, count: number, next: LookCard | un
     line("soft", [place, isShot ? "shot already" : ""].filter((part) => part !== "").join(" · ")) +
     images.join("") +
     (listed.length === 0 ? "" : `<ul>${listed.join("")}</ul>`) +
+    (small.length === 0 ? "" : `<div class="small">${small.join("")}</div>`) +
     line("soft", note) +
+    (link === "" ? "" : `<p class="soft"><a href="${escapeHtml(link)}" rel="noreferrer">Photo kept elsewhere</a></p>`) +
     `<p class="next">${nextHtml(at, next)}</p>` +
     `<p class="soft">${at + 1} of ${count}${at === 0 ? "" : ` · <a href="#" data-to="${at - 1}">back</a>`}</p></article>`
   );

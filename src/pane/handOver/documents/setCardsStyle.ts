@@ -14,6 +14,9 @@ p, ul { margin: 8px 0; overflow-wrap: anywhere; }
 .soft { color: var(--soft); }
 .next { border-top: 2px solid var(--line); padding-top: 8px; font-size: 24px; color: var(--next); font-weight: 600; }
 img { display: block; max-width: 100%; max-height: 62vh; margin: 10px auto; object-fit: contain; }
+.small { display: grid; grid-template-columns: repeat(auto-fill, minmax(130px, 1fr)); gap: 10px; }
+figure { margin: 0; font-size: 16px; overflow-wrap: anywhere; break-inside: avoid; }
+figure img { max-height: 30vh; margin: 0 0 4px; }
 a { color: inherit; display: inline-block; min-height: 32px; min-width: 32px; }
 @media (prefers-reduced-motion: no-preference) { main { scroll-behavior: smooth; } }
 @media print {
@@ -24,5 +27,8 @@ a { color: inherit; display: inline-block; min-height: 32px; min-width: 32px; }
   article { break-inside: avoid; padding: 0 0 8mm; margin-bottom: 8mm; border-bottom: 1px solid #000; overflow: visible; }
   h1 { font-size: 24pt; } .who { font-size: 16pt; } .when, .next { font-size: 13pt; }
   img { max-height: 85mm; margin-left: 0; }
+  .small { grid-template-columns: repeat(5, 1fr); }
+  figure { font-size: 8pt; }
+  figure img { max-height: 30mm; }
 }
 `;

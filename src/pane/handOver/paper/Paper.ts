@@ -1,5 +1,11 @@
 import type { DocumentTable } from "./DocumentTable";
 
+/** A picture as a data address, and what it shows. */
+export interface PaperPicture {
+  readonly dataUrl: string;
+  readonly says: string;
+}
+
 /** One part of a page. All texts are plain; whoever sets them escapes them. */
 export type PaperBlock =
   | { readonly kind: "heading"; readonly text: string }
@@ -10,6 +16,8 @@ export type PaperBlock =
   /** Lines to be written on by hand. */
   | { readonly kind: "lines"; readonly words: readonly string[] }
   | { readonly kind: "picture"; readonly dataUrl: string; readonly says: string }
+  /** Small ones side by side, each over what it shows. */
+  | { readonly kind: "pictures"; readonly pictures: readonly PaperPicture[] }
   | { readonly kind: "caution"; readonly text: string };
 
 /** A sheet of paper that begins anew: one slip, one bag, one letter. */

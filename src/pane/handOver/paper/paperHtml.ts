@@ -42,6 +42,15 @@ function block(of: PaperBlock): string {
       return tableHtml(of.caption, of.table);
     case "lines":
       return of.words.map((word) => `<div class="line">${escapeHtml(word)}</div>`).join("");
+    case "pictures": {
+      const figures = of.pictures.flatMap(({ dataUrl, says }) => {
+        const source = pictureSource(dataUrl);
+        return source === ""
+          ? []
+          : [`<figure><img src="${source}" alt=""><figcaption>${escapeHtml(says)}</figcaption></figure>`];
+      });
+      return figures.length === 0 ? "" : `<div class="figures">${figures.join("")}</div>`;
+    }
     case "picture": {
       const source = pictureSource(of.dataUrl);
       return source === "" ? "" : `<img src="${source}" alt="${escapeHtml(of.says)}">`;

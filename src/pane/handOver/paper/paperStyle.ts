@@ -26,7 +26,12 @@ tr, img, .line, .caution { break-inside: avoid; }
 .line { margin-top: 28px; border-top: 1px solid #111; padding-top: 2px; max-width: 320px; font-size: 12px; }
 .caution { border-left: 3px solid #111; padding-left: 8px; font-size: 12px; }
 img { display: block; max-width: 100%; max-height: 320px; margin: 8px 0; }
+.figures { display: grid; grid-template-columns: repeat(auto-fill, minmax(120px, 1fr)); gap: 8px; margin: 10px 0; }
+figure { margin: 0; break-inside: avoid; font-size: 11px; overflow-wrap: anywhere; }
+figure img { max-height: 150px; margin: 0 0 2px; }
 @media print {
+  .figures { grid-template-columns: repeat(4, 1fr); }
+  figure { font-size: 8pt; }
   body { padding: 0; font-size: 10.5pt; }
   .wide { overflow: visible; }
   table { font-size: 9pt; }

@@ -5,12 +5,12 @@ const LONGEST_SIDE_PX = 1400;
 const QUALITY = 0.82;
 
 /**
- * A picture file drawn anew on a canvas, upright, as JPEG: what the camera wrote beside the picture (where it was taken, with what,
- * by whom) is left behind. null where the file is no picture that the browser can read.
+ * A picture drawn anew on a canvas, upright, as JPEG: what the camera wrote beside the picture (where it was taken, with what, by
+ * whom) is left behind. null where it is no picture that the browser can read.
  */
-export async function redrawnPicture(file: File): Promise<LookPicture | null> {
+export async function redrawnPicture(picture: Blob, fileName: string): Promise<LookPicture | null> {
   try {
-    const bitmap = await createImageBitmap(file, { imageOrientation: "from-image" });
+    const bitmap = await createImageBitmap(picture, { imageOrientation: "from-image" });
     const scale = Math.min(1, LONGEST_SIDE_PX / Math.max(bitmap.width, bitmap.height));
     const canvas = document.createElement("canvas");
     canvas.width = Math.max(1, Math.round(bitmap.width * scale));
@@ -22,7 +22,7 @@ export async function redrawnPicture(file: File): Promise<LookPicture | null> {
     context.fillRect(0, 0, canvas.width, canvas.height);
     context.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
     bitmap.close();
-    return { fileName: file.name, dataUrl: canvas.toDataURL("image/jpeg", QUALITY) };
+    return { fileName, dataUrl: canvas.toDataURL("image/jpeg", QUALITY) };
   } catch {
     return null;
   }

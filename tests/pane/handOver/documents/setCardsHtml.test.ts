@@ -15,6 +15,11 @@ const cardOf = (text: string): LookCard => ({
     { fileName: text, dataUrl: "data:image/jpeg;base64,AAAA" },
     { fileName: text, dataUrl: text },
   ],
+  piecePictures: [
+    { says: text, dataUrl: "data:image/jpeg;base64,BBBB" },
+    { says: text, dataUrl: text },
+  ],
+  link: text,
 });
 const tagsOf = (html: string): string[] =>
   [...html.replace(/<(style|script)>[\s\S]*?<\/\1>/g, "<$1>").matchAll(/<[^>]*>/g)].map(([tag]) =>
@@ -49,6 +54,8 @@ test("a card says what is there and leaves out what is not", () => {
     pieces: [],
     note: "",
     pictures: [],
+    piecePictures: [],
+    link: "",
   };
   const [, card] = setCardsHtml("Cards", [bare], true).split("<article");
   expect(card).not.toMatch(/class="who"|class="when"|<ul>|<img|null|undefined/);

@@ -18,6 +18,7 @@ export async function sourceOf(
     asOf,
     job: { job: "", stylist: "", reached: "", direction: "", credit: "", responsible: "" },
     pictures: [],
+    sheetPictures: [],
     lenderKey: null,
     bagLimitGrams: 12_000,
     calendarId: "test",
