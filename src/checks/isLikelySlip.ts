@@ -1,5 +1,6 @@
 import { nameKey } from "../sheet/nameKey";
 import { isOneSlip } from "./isOneSlip";
+import { keyWithoutAnd } from "./keyWithoutAnd";
 
 /** Below so many letters one letter makes another name: Ado and Ada, Halden and Holden. */
 const SHORTEST_NAME = 7;
@@ -11,11 +12,12 @@ const SHORTEST_EXCHANGE = 5;
  *
  * One slip apart in names of 7 letters and more, never in the first letter and never in a figure ("Studio 1", "Studio 2"). A letter
  * exchanged for another counts only in a word of 5 letters and more, one left out or put in only in a word of 3 and more.
- * Names that differ in case, accents, spacing or punctuation alone are the same name, and no slip.
+ * A word for "and" in place of "&" is one too. Names that differ in case, accents, spacing or punctuation alone are the same name, and no slip.
  * Who compares many names passes their keys.
  */
 export function isLikelySlip(one: string, other: string, oneKey = nameKey(one), otherKey = nameKey(other)): boolean {
   if (Math.min(oneKey.length, otherKey.length) < SHORTEST_NAME) return false;
+  if (oneKey !== otherKey && keyWithoutAnd(one) === keyWithoutAnd(other)) return true;
   if (oneKey[0] !== otherKey[0] || !isOneSlip(oneKey, otherKey)) return false;
   if (oneKey.replace(/\P{N}/gu, "") !== otherKey.replace(/\P{N}/gu, "")) return false;
   const words = wordsOf(one);

@@ -16,6 +16,10 @@ test.each([
   ["Barlow House", "Harlow House", false],
   ["Maison Orla", "MAISON ORLA", false],
   ["Maison Orla", "Maison Olla Paris", false],
+  ["Orrin & Vale", "Orrin and Vale", true],
+  ["Lune + Fils", "Lune et Fils", true],
+  ["Orrin & Vale", "Orrin + Vale", false],
+  ["Orrin & Vale", "Orrin and Bale", false],
 ])("%p for %p: likely a slip %p", (one, other, expected) => {
   expect(isLikelySlip(one, other)).toBe(expected);
   expect(isLikelySlip(other, one)).toBe(expected);
@@ -25,7 +29,7 @@ test("finds just the names that comparing with every one finds", () => {
   const name = fc
     .tuple(
       fc.constantFrom("Maison", "Corbel", "Studio"),
-      fc.string({ unit: fc.constantFrom("o", "r", "l", "a", "1", " "), maxLength: 6 }),
+      fc.string({ unit: fc.constantFrom("o", "r", "l", "a", "1", " ", " and ", " & "), maxLength: 6 }),
     )
     .map((words) => words.join(" "));
   fc.assert(

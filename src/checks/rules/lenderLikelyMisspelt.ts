@@ -10,7 +10,8 @@ const LEAST_OF_A_HABIT = 3;
 /** Where a lenders table stands it decides what is spelt right, and the rule about unlisted lenders reports what is not. */
 export const lenderLikelyMisspelt = defineRule({
   id: "lenderLikelyMisspelt",
-  about: "Two names of lenders that are one slip of the keyboard apart, where no lenders table decides.",
+  about:
+    'Two names of lenders that are one slip of the keyboard, or "and" for "&", apart, where no lenders table decides.',
   why: "A lender under two names has its pieces and its value split, and a slip goes back with pieces missing.",
   severity: "warning",
   fixable: false,

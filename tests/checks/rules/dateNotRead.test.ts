@@ -110,6 +110,58 @@ testRule(dateNotRead, {
       expect: [{ at: "pieces!B2", messageId: "wrongWeekday", data: { given: "Mon 5 Mar 2026" } }],
     },
     {
+      title: "a day without its year: the first on or after Out, with its weekday (2026-11-20 is a Friday)",
+      tables: {
+        pieces: [
+          ["Piece", "Out", "Due"],
+          ["P1", day("2026-11-09"), "Fri 20 Nov"],
+          ["P2", day("2026-11-09"), "3 Jan"],
+          ["P3", null, "20th March"],
+        ],
+      },
+      expect: [
+        {
+          at: "pieces!C2",
+          messageId: "noYear",
+          data: { given: "Fri 20 Nov", likely: "2026-11-20" },
+          suggestions: [{ "pieces!C2": day("2026-11-20") }],
+        },
+        {
+          at: "pieces!C3",
+          messageId: "noYear",
+          data: { likely: "2027-01-03" },
+          suggestions: [{ "pieces!C3": day("2027-01-03") }],
+        },
+        {
+          at: "pieces!C4",
+          messageId: "noYear",
+          data: { likely: "2026-03-20" },
+          suggestions: [{ "pieces!C4": day("2026-03-20") }],
+        },
+      ],
+    },
+    {
+      title: "terms where the day belongs: a formula counts them, where the row has all it takes",
+      tables: {
+        pieces: [
+          ["Piece", "Out", "Due"],
+          ["P1", day("2026-03-02"), "7 days"],
+          ["P2", null, "7 days"],
+          ["P3", day("2026-03-02"), "3 working days after shoot"],
+        ],
+      },
+      expect: [
+        {
+          at: "pieces!C2",
+          messageId: "terms",
+          data: { given: "7 days" },
+          suggestions: [{ "pieces!C2": '=TACK.DUE(B2,"7 days")' }],
+        },
+        { at: "pieces!C3", messageId: "noDay" },
+        { at: "pieces!C4", messageId: "noDay" },
+      ],
+    },
+    {
       title: "a Back that says yes instead of when",
       tables: {
         pieces: [
