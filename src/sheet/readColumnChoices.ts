@@ -9,7 +9,8 @@ import { readText } from "./readText";
 import type { TableKind } from "./tableKind";
 
 /**
- * The columns argument of a whole-table function: "value=Ins. amt; lender=From" (parts end at ; or a new line).
+ * The columns argument of a whole-table function: "value=Ins. amt; lender=From" (parts end at ; or a new line, or at
+ * a comma where a field and = come behind it, since a heading may hold a comma).
  *
  * Before the = stands a field or any heading understood for it, behind it the heading as typed; nothing behind it ("due=") says
  * that no column is that field. Blank (also 0) is no choices. Problems: columns-not-understood, columns-contradict, error-in-cell.
@@ -22,7 +23,7 @@ export function readColumnChoices(
   const text = raw === 0 ? succeed(null) : readText(raw, argument);
   if (!text.ok) return text;
   const choices: ColumnChoice[] = [];
-  for (const part of (text.value ?? "").split(/[;\n]/)) {
+  for (const part of (text.value ?? "").split(/[;\n]/).flatMap((part) => atCommas(kind, part))) {
     if (part.trim() === "") continue;
     const sign = part.indexOf("=");
     const field = sign < 0 ? null : fieldNamed(kind, part.slice(0, sign).trim());
@@ -39,6 +40,17 @@ export function readColumnChoices(
     choices.push({ field, heading });
   }
   return succeed(choices);
+}
+
+function atCommas(kind: TableKind, part: string): readonly string[] {
+  const parts: string[] = [];
+  for (const piece of part.split(",")) {
+    const sign = piece.indexOf("=");
+    const isNext = parts.length === 0 || (sign > 0 && fieldNamed(kind, piece.slice(0, sign).trim()) !== null);
+    if (isNext) parts.push(piece);
+    else parts[parts.length - 1] += `,${piece}`;
+  }
+  return parts;
 }
 
 function fieldNamed(kind: TableKind, key: string): string | null {

@@ -16,6 +16,16 @@ test.each([
       ["lender", "From"],
     ],
   ],
+  [
+    "out=A, due=B,back=C",
+    [
+      ["out", "A"],
+      ["due", "B"],
+      ["back", "C"],
+    ],
+  ],
+  ["value=Worth, in £, each", [["value", "Worth, in £, each"]]],
+  ["value=Worth, so=called", [["value", "Worth, so=called"]]],
   ["Quantity back = Came back", [["quantityBack", "Came back"]]],
   ["QUANTITYBACK=Came back", [["quantityBack", "Came back"]]],
   ["Press office=From", [["lender", "From"]]],
