@@ -3,6 +3,7 @@ import { afterInCircle } from "./rules/afterInCircle";
 import { alterationNotUndone } from "./rules/alterationNotUndone";
 import { backInFuture } from "./rules/backInFuture";
 import { bagTooHeavy } from "./rules/bagTooHeavy";
+import { columnNotRead } from "./rules/columnNotRead";
 import { coverPassed } from "./rules/coverPassed";
 import { currencyDisagrees } from "./rules/currencyDisagrees";
 import { currencyMissing } from "./rules/currencyMissing";
@@ -76,6 +77,7 @@ import { weightUnlikely } from "./rules/weightUnlikely";
 
 /** Every rule of the sheet check, in the order in which the documentation lists them. */
 export const allRules: readonly Rule[] = [
+  columnNotRead,
   dateAsText,
   dateTwoReadings,
   dateNotRead,

@@ -9,6 +9,7 @@ import { headingTexts } from "./headingTexts";
 import { headingVocabulary } from "./headingVocabulary";
 import { isFilledCell } from "./isFilledCell";
 import { readColumnChoices } from "./readColumnChoices";
+import { remarkFields } from "./remarkFields";
 import type { Table } from "./table";
 import type { TableKind } from "./tableKind";
 
@@ -26,9 +27,6 @@ export interface TableRequest {
   /** The name of the range argument; "rows" when left out. */
   readonly argument?: string;
 }
-
-/** Two columns of these are read as the first: nothing is computed from them. */
-const REMARKS = new Set(["note", "photo", "contact", "address", "description", "size", "colour", "wanted", "tracking"]);
 
 /**
  * A range as a table: its heading row, which column is which, and the rows that hold data.
@@ -67,13 +65,14 @@ export function readTable(request: TableRequest): Outcome<Table> {
     });
   }
   const matters = (field: string): boolean =>
-    needs.flat().includes(field) || (request.uses === undefined ? !REMARKS.has(field) : request.uses.includes(field));
+    needs.flat().includes(field) ||
+    (request.uses === undefined ? !remarkFields.has(field) : request.uses.includes(field));
   const allColumns: Partial<Record<string, number>> = { ...columnOf };
   for (const [field, columns] of contested) {
     const [first, second] = columns.map((column) => showGiven(headings[column]!));
     if (matters(field))
       return fail("column-twice", { argument, column: canonical(kind, field), field, first: first!, second: second! });
-    if (REMARKS.has(field)) allColumns[field] = columns[0];
+    if (remarkFields.has(field)) allColumns[field] = columns[0];
   }
   for (const need of needs) {
     const fields = typeof need === "string" ? [need] : need;

@@ -12,6 +12,10 @@ export interface Sample {
   readonly formulas?: Readonly<Record<string, string>>;
   /** What headings say of currency or unit. */
   readonly hints?: Partial<Record<TableKind, SheetTable["hintOf"]>>;
+  /** Headings that mean nothing; all others are columns of their own name. */
+  readonly unread?: Partial<Record<TableKind, readonly string[]>>;
+  /** Fields that several headings could be, which are then in no column. */
+  readonly contested?: Partial<Record<TableKind, Readonly<Record<string, readonly string[]>>>>;
   readonly dateSystem?: 1900 | 1904;
   /** Sheets of their own with notes, by name; a sheet's `table` names the host's table that all its cells are. */
   readonly beside?: Readonly<Record<string, { readonly rows: readonly (readonly Cell[])[]; readonly table?: string }>>;
@@ -56,6 +60,9 @@ function sheetTableOf(sample: Sample, kind: TableKind): SheetTable {
     const [, sheet, column, row] = /^(\w+)!([A-Z]+)(\d+)$/.exec(place) ?? [];
     if (sheet === kind) formulas[Number(row) - 1]![columnNumber(column!)] = formula;
   }
+  const contested = sample.contested?.[kind] ?? {};
+  const aside = [...(sample.unread?.[kind] ?? []), ...Object.values(contested).flat()];
+  const isAside = (heading: string): boolean => aside.includes(heading);
   const isFilled = (row: readonly Cell[]): boolean => row.some((cell) => cell !== null && cell !== "");
   return {
     kind,
@@ -63,7 +70,12 @@ function sheetTableOf(sample: Sample, kind: TableKind): SheetTable {
     formulas,
     headingRow: 0,
     headings,
-    columnOf: Object.fromEntries(headings.map((heading, column) => [fieldOf(heading), column])),
+    columnOf: Object.fromEntries(
+      headings.flatMap((heading, column) => (isAside(heading) ? [] : [[fieldOf(heading), column]])),
+    ),
+    contested: new Map(
+      Object.entries(contested).map(([field, names]) => [field, names.map((name) => headings.indexOf(name))]),
+    ),
     dataRows: cells.flatMap((row, index) => (index > 0 && isFilled(row) ? [index] : [])),
     sheetId: kind,
     sheetName: kind,
