@@ -35,7 +35,7 @@ export interface ReasonFacts {
   /** Terms that read two ways, such as "7-10 days". */
   "terms-ambiguous": { argument: string; given: string; first: string; second: string };
   /** Nothing to compute from: every input that matters is blank. */
-  "nothing-to-compute": { what: string };
+  "nothing-to-compute": { what: string; fill: string };
   /** Amounts in two currencies would have to be added; null is an amount that names no currency. */
   "currencies-mixed": {
     rowNumber: number;

@@ -77,7 +77,7 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
   },
   "nothing-to-compute": {
     kind: "nothing to compute",
-    say: (f) => `There is nothing to compute ${f.what} from.`,
+    say: (f) => `There is nothing to compute ${f.what} from; fill in ${f.fill}.`,
   },
   "currencies-mixed": {
     kind: "bad input",

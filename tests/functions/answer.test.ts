@@ -8,7 +8,7 @@ test("a blank result is an empty text, since a returned null shows 0", () => {
 });
 
 test("a problem is thrown with its sentence even where no host is present", () => {
-  const problem = fail("nothing-to-compute", { what: "a total" });
+  const problem = fail("nothing-to-compute", { what: "a total", fill: "value" });
   if (problem.ok) throw new Error("unreachable");
   expect(() => answer(problem)).toThrow(sayProblem(problem.problem));
 });

@@ -4,7 +4,7 @@ import { toHostCell } from "../../src/functions/toHostCell";
 import { HostError } from "./HostError";
 import { standInHost } from "./standInHost";
 
-const problem: Problem = { reason: "nothing-to-compute", facts: { what: "a total" } };
+const problem: Problem = { reason: "nothing-to-compute", facts: { what: "a total", fill: "value" } };
 let takeAway = (): void => {};
 afterEach(() => takeAway());
 

@@ -22,7 +22,7 @@ import { wrapSeconds } from "./wrapSeconds";
  * dayPlan; a range that cannot be read or does not rise; without looks nothing-to-compute.
  */
 export function chanceByWrap(day: Day, wrap: number, runs: number, seed: number): Outcome<number> {
-  if (day.looks.length === 0) return fail("nothing-to-compute", { what: "the chance" });
+  if (day.looks.length === 0) return fail("nothing-to-compute", { what: "the chance", fill: "the rows of looks" });
   const looks = looksInOrder(day.looks, clockSeconds(day.call));
   const ranges = new Map<Look, (chance: number) => number>();
   for (const look of day.looks) {

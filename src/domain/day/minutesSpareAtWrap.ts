@@ -11,6 +11,7 @@ import { wrapSeconds } from "./wrapSeconds";
  * A wrap earlier in the day than the call is the next morning's. A plan without looks is nothing-to-compute.
  */
 export function minutesSpareAtWrap(plan: PlannedDay, wrap: number): Outcome<number> {
-  if (plan.looks.length === 0) return fail("nothing-to-compute", { what: "the end of the day" });
+  if (plan.looks.length === 0)
+    return fail("nothing-to-compute", { what: "the end of the day", fill: "the rows of looks" });
   return succeed((wrapSeconds(wrap, plan.call) - clockSeconds(plan.ends)) / 60);
 }

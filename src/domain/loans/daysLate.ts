@@ -19,7 +19,7 @@ export function daysLate(
   counting: Counting,
   calendar: WorkingCalendar,
 ): Outcome<number> {
-  if (due === null) return fail("nothing-to-compute", { what: "the days late" });
+  if (due === null) return fail("nothing-to-compute", { what: "the days late", fill: "due" });
   const end = lastDayHeld(back, asOf);
   if (!end.ok) return end;
   if (end.value <= due) return succeed(0);

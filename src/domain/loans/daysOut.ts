@@ -20,7 +20,7 @@ export function daysOut(
   counting: Counting,
   calendar: WorkingCalendar,
 ): Outcome<number> {
-  if (out === null) return fail("nothing-to-compute", { what: "the days out" });
+  if (out === null) return fail("nothing-to-compute", { what: "the days out", fill: "out" });
   const end = lastDayHeld(back, asOf);
   if (!end.ok) return end;
   if (asOf !== null && out > asOf) return succeed(0);

@@ -37,7 +37,7 @@ export function dueDate(
   const from = terms.kind === "month end" ? "out" : terms.from;
   const anchor = from === "shoot" ? shoot : out;
   if (anchor === null) {
-    if (from !== "shoot") return fail("nothing-to-compute", { what: "the due date" });
+    if (from !== "shoot") return fail("nothing-to-compute", { what: "the due date", fill: "out" });
     return fail("argument-missing", {
       argument: "shoot",
       expected: `the last shoot day, which "${sayTerms(terms)}" counts from`,

@@ -17,7 +17,7 @@ export function lateFee(
   fee: LateCharge,
   cap: LateCharge | null,
 ): Outcome<number> {
-  if (daysLate === null) return fail("nothing-to-compute", { what: "the late fee" });
+  if (daysLate === null) return fail("nothing-to-compute", { what: "the late fee", fill: "daysLate" });
   if (value !== null && value.amount < 0) {
     const expected = "an amount of 0 or more";
     return fail("argument-not-usable", { argument: "value", given: String(value.amount), expected });
@@ -39,7 +39,7 @@ export function lateFee(
   if (daysLate === 0) return succeed(0);
   const each = moneyOf(fee);
   const most = cap === null ? Infinity : moneyOf(cap);
-  if (each === null || most === null) return fail("nothing-to-compute", { what: "the late fee" });
+  if (each === null || most === null) return fail("nothing-to-compute", { what: "the late fee", fill: "value" });
   const asked = Math.min(most, each * (fee.isOnce ? 1 : daysLate));
   // 640 x 0.02 x 3 is 38.400000000000006: the last digits are the computer's, not the lender's.
   return succeed(Number(asked.toPrecision(EXACT_DIGITS)));

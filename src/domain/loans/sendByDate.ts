@@ -20,7 +20,7 @@ export function sendByDate(
   calendar: WorkingCalendar,
 ): Outcome<number> {
   if (calendar.openDaysAWeek === 0) return noOpenWeekday();
-  if (due === null) return fail("nothing-to-compute", { what: "the day to send it" });
+  if (due === null) return fail("nothing-to-compute", { what: "the day to send it", fill: "due" });
   const arrives = openDayOnOrBefore(due, calendar)!;
   const sent = workdayOffset(arrives, -(transitDays + prepDays), calendar)!;
   if (sent >= 1) return succeed(sent);

@@ -35,7 +35,8 @@ export function changetime(wearing: any[][], next: any[][], minutesByKind?: any[
   if (!off.ok) return answer(off);
   const on = readGarments(rangeArgument(next), "next", own.value);
   if (!on.ok) return answer(on);
-  if (off.value.length + on.value.length === 0) return answer(fail("nothing-to-compute", { what: "a change" }));
+  if (off.value.length + on.value.length === 0)
+    return answer(fail("nothing-to-compute", { what: "a change", fill: "wearing or next" }));
   const usual: Readonly<Record<string, number>> = changeMinutesData.minutes;
   return answer(succeed(changeMinutes(off.value, on.value, (kind) => own.value.get(kind) ?? usual[kind] ?? 0)));
 }

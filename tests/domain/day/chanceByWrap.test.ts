@@ -171,7 +171,9 @@ test("problems come back, those of a range too", () => {
     problem: bad,
   });
   const said = (found: ReturnType<typeof chanceByWrap>): string => (found.ok ? "" : sayProblem(found.problem));
-  expect(said(chanceByWrap(sampleDay([]), 0.5, 10, 1))).toBe("There is nothing to compute the chance from.");
+  expect(said(chanceByWrap(sampleDay([]), 0.5, 10, 1))).toBe(
+    "There is nothing to compute the chance from; fill in the rows of looks.",
+  );
   const crew = { ...smallestCrew, dressers: 0 };
   const late = [sampleLook(1, { changeRange: { low: 0, likely: 0, high: 20 } })];
   expect(said(chanceByWrap(sampleDay(late, { crew }), 0.5, 10, 1))).toMatch(/^people, dressers: "0"/);

@@ -37,7 +37,7 @@ test("the cap is the most that is asked, as an amount or a share of the value", 
 });
 
 test("what is missing leaves nothing to compute from, but 0 days late cost nothing whatever the value", () => {
-  expect(says(worth(640), null, daily(0.02), null)).toMatch(/nothing to compute/);
+  expect(says(worth(640), null, daily(0.02), null)).toMatch(/nothing to compute .* fill in daysLate/);
   expect(says(null, 3, daily(0.02), null)).toMatch(/nothing to compute/);
   expect(says(null, 3, charge({ amount: 5 }), charge({ amount: 0.5, isShare: true }))).toMatch(/nothing to compute/);
   expect(says(null, 0, daily(0.02), null)).toBe(0);
