@@ -1,5 +1,6 @@
 import { sayProblem } from "../../domain/wording";
 import { fractionOfDay } from "../../pane/fractionOfDay";
+import { sayCount } from "../../pane/sayCount";
 import { mountPane } from "../../pane/mountPane";
 import type { PaneHost } from "../../pane/PaneHost";
 import type { SheetPort } from "../../sheet/SheetPort";
@@ -87,11 +88,8 @@ export function openDesk(parts: DeskParts): Desk {
     const isFirst = onDesk === null;
     onDesk = await layOut(parts, outcome.value, isFirst);
     element("file-name").textContent = fileName;
-    if (outcome.value.book.dateSystem === 1904) {
-      notice(
-        `"${fileName}" counts its days from 1904, so that here its dates show 4 years and a day too early; see Check.`,
-      );
-    }
+    const news = newsOf(outcome.value);
+    if (news !== "") notice(news);
     document.title = `${fileName} – Tackstitch bench`;
     wish.opened?.();
   };
@@ -101,6 +99,20 @@ export function openDesk(parts: DeskParts): Desk {
     fileName: () => held().file.fileName,
     bytes: (isCopy) => held().bytes(isCopy),
   };
+}
+
+/** What shows otherwise here than in Excel; "" where nothing does. */
+function newsOf({ fileName, book, pictures }: OpenedFile): string {
+  const sentences: string[] = [];
+  if (book.dateSystem === 1904)
+    sentences.push(
+      `"${fileName}" counts its days from 1904, so that here its dates show 4 years and a day too early; see Check.`,
+    );
+  if (pictures.length > 0)
+    sentences.push(
+      `"${fileName}" has ${sayCount(pictures.length, "picture", "pictures")}, which this grid does not draw: Hand over shows them, and saving keeps them.`,
+    );
+  return sentences.join(" ");
 }
 
 async function layOut(
