@@ -1,5 +1,6 @@
 import type { ColumnChoice } from "./columnChoice";
 import { headingVocabulary } from "./headingVocabulary";
+import { hintOfChosen } from "./hintOfChosen";
 import { readHeading, type ColumnHint } from "./readHeading";
 import { sameHeading } from "./sameHeading";
 import type { TableKind } from "./tableKind";
@@ -35,6 +36,8 @@ export function assignColumns(
     else {
       columnsOf.set(choice.field, [column]);
       taken.add(column);
+      const hint = hintOfChosen(kind, choice.field, choice.heading);
+      if (hint !== undefined) hints.set(column, hint);
     }
   }
   const chosen = new Set(choices.map((choice) => choice.field));
@@ -42,8 +45,8 @@ export function assignColumns(
   headings.forEach((heading, column) => {
     const meaning = heading === "" ? null : readHeading(kind, heading);
     if (meaning === null) return;
-    hints.set(column, meaning.hint);
     if (taken.has(column)) return;
+    hints.set(column, meaning.hint);
     const plain = meaning.readings.find((reading) => !reading.givesWay);
     const fields = meaning.readings.map((reading) => reading.field).filter((field) => !chosen.has(field));
     if (plain === undefined) givingWay.push({ column, fields });
@@ -51,9 +54,9 @@ export function assignColumns(
   });
   // What can be one field alone goes first: in "No., Item" the number is the piece's, and Item its description.
   for (const isAlone of [true, false]) {
-    const taken = new Set(columnsOf.keys());
+    const given = new Set(columnsOf.keys());
     for (const { column, fields } of givingWay.filter((one) => (one.fields.length === 1) === isAlone)) {
-      const field = fields.find((name) => !taken.has(name));
+      const field = fields.find((name) => !given.has(name));
       if (field !== undefined) append(columnsOf, field, column);
     }
   }

@@ -34,6 +34,18 @@ test("headings are given their fields in any order, and what a heading says of t
   expect(table([[...HEADINGS].reverse(), slip(1).reverse()]).columnOf).toMatchObject({ piece: 7, out: 4, due: 3 });
 });
 
+test("a heading chosen by hand says its currency or unit too, though it means nothing as a whole", () => {
+  const cells = [
+    ["From", "Ins £", "Heft (lb)", "Try on"],
+    ["Orla", 900, 2, "yes"],
+  ];
+  const columns = "lender=From; value=Ins £; weight=Heft (lb); note=Try on";
+  expect(table(cells, { needs: [], columns }).hintOf).toEqual({
+    value: { currency: "GBP", unit: null },
+    weight: { currency: null, unit: "lb" },
+  });
+});
+
 test("columns of no interest between change nothing", () => {
   const read = table([
     ["Shelf", "Out", "", "Fabric", "Due"],
