@@ -41,7 +41,7 @@ export function readMinutes(raw: unknown, argument: string): Outcome<number | nu
 }
 
 function refuse(argument: string, given: string): Outcome<never> {
-  return fail("argument-not-usable", { argument, given, expected: "minutes as a number, such as 15" });
+  return fail("argument-not-usable", { argument, given, expected: "minutes as a number of 0 or more, such as 15" });
 }
 
 function refuseClock(argument: string, minutes: number): Outcome<never> {

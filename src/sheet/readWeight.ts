@@ -12,7 +12,7 @@ export interface Weight {
   readonly bareAmount: number | null;
 }
 
-const EXPECTED = "a weight such as 1.2, 1.2 kg, 800 g or 2 lb 3 oz";
+const EXPECTED = "a weight of 0 or more, such as 1.2, 1.2 kg, 800 g or 2 lb 3 oz";
 
 /**
  * The weight of one piece: a number, or text with a unit ("1.2kg", "800 g", "1,2 kg", "2 lb 3 oz", "6oz").

@@ -21,3 +21,10 @@ test("what is blank, below 0 or no number is named, the first in order", () => {
   expect(said({ travel: -2 })).toBe('travel: "-2" cannot be used; give a number of 0 or more.');
   expect(said({ travel: "far" })).toBe('travel: "far" cannot be used; give a number of 0 or more.');
 });
+
+test("what to give is said with its unit", () => {
+  const numbers = numberArguments({ length: "62 cm" }, ["length"], { length: ", in cm" });
+  expect(numbers.ok ? null : sayProblem(numbers.problem)).toBe(
+    'length: "62 cm" cannot be used; give a number above 0, in cm.',
+  );
+});

@@ -177,9 +177,9 @@ test("a Low or a High that cannot be read, or figures that do not rise, wait unt
   );
   const looks = looksOf(it) as readonly { changeRange: Problem }[];
   expect(looks.map(({ changeRange }) => sayProblem(changeRange))).toEqual([
-    'Low of look 1: "soon" cannot be used; give minutes as a number, such as 15.',
+    'Low of look 1: "soon" cannot be used; give minutes as a number of 0 or more, such as 15.',
     'Low, Likely, High of look 2: "20, 15, 30" cannot be used; give minutes that rise, or stay, from Low to Likely to High.',
-    'High of look 3: "long" cannot be used; give minutes as a number, such as 15.',
+    'High of look 3: "long" cannot be used; give minutes as a number of 0 or more, such as 15.',
   ]);
 });
 

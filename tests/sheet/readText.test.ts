@@ -13,6 +13,6 @@ test.each([
   [null, null],
   [undefined, null],
   [[["Orla"]], "Orla"],
-  [[["Orla", "Ola"]], "error-in-cell"],
+  [[["Orla", "Ola"]], "argument-not-usable"],
   [{ error: "#N/A" }, "error-in-cell"],
 ])("%j reads as %j", (raw, text) => expect(reads(readText(raw, "lender"))).toBe(text));

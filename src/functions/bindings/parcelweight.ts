@@ -33,7 +33,13 @@ import { numberArguments } from "../numberArguments";
  * @returns {any} The weight charged for.
  */
 export function parcelweight(length: any, width: any, height: any, weight: any, divisor: any, roundUp?: any): any {
-  const measures = numberArguments({ length, width, height, divisor }, ["length", "width", "height", "divisor"]);
+  const cm = ", in cm";
+  const measures = numberArguments({ length, width, height, divisor }, ["length", "width", "height", "divisor"], {
+    length: cm,
+    width: cm,
+    height: cm,
+    divisor: ", such as 5000",
+  });
   if (!measures.ok) return answer(measures);
   const loaded = needed(readWeight(weight, "weight"), "weight", "what the parcel weighs, such as 12 or 12 kg");
   if (!loaded.ok) return answer(loaded);
