@@ -67,14 +67,19 @@ function singlePieces(pieces: PieceRows, limit: number, doubts: readonly ValueDo
     const piece = pieces.at(index);
     const value = limit === Infinity ? null : valueHeld(piece, 1);
     const isOver = typeof value === "number" && value > limit;
-    const doubt = isOver || doubtOf.size === 0 ? undefined : doubtOf.get(piece.row);
+    if (!isOver && doubtOf.size === 0) continue;
+    const doubt = isOver ? undefined : doubtOf.get(piece.row);
     if (!isOver && doubt === undefined) continue;
     const span = daysHeld(piece);
     if (span === null) continue;
-    if (isOver) over.push([nameOf(piece), ...span, ...amounts(value, limit)]);
-    else untold.push([nameOf(piece), ...span, doubt!, doubt!]);
+    const [from, until] = span;
+    if (!isOver) untold.push([nameOf(piece), from, until, doubt!, doubt!]);
+    else {
+      const overBy = amountFromTenThousandths(value - limit);
+      over.push([nameOf(piece), from, until, amountFromTenThousandths(value), overBy]);
+    }
   }
-  return [...over, ...untold];
+  return untold.length === 0 ? over : [...over, ...untold];
 }
 
 /** From when until when any of a row is held, both counted; until is null where it stays. null where none ever is. */
@@ -90,8 +95,4 @@ function daysHeld(piece: PieceRow): [from: ResultCell, until: ResultCell] | null
 
 function nameOf(piece: PieceRow): ResultCell {
   return piece.piece ?? piece.description ?? `Row ${piece.row + 1}`;
-}
-
-function amounts(value: number, limit: number): [ResultCell, ResultCell] {
-  return [amountFromTenThousandths(value), amountFromTenThousandths(value - limit)];
 }

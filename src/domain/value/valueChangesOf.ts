@@ -17,6 +17,10 @@ export function valueChangesOf(pieces: PieceRows, countBackDay: boolean): readon
     (name) => name,
     (_, currency): ValueChanges => ({ currency, byDay: new Map(), doubts: [], firstValuedRow: null }),
   );
+  // Rows of one currency mostly stand together.
+  let last: ValueChanges | null = null;
+  const changesOf = (currency: ValueChanges["currency"]): ValueChanges =>
+    last !== null && last.currency === currency ? last : (last = changesIn(null, currency));
   for (let index = 0; index < pieces.count; index++) {
     const piece = pieces.at(index);
     const out = piece.out;
@@ -25,14 +29,14 @@ export function valueChangesOf(pieces: PieceRows, countBackDay: boolean): readon
     // Where the out day cannot be read the piece may have been out on any day.
     const start = typeof out === "number" ? out : 1;
     const end = typeof back === "number" ? Math.max(start, countBackDay ? back + 1 : back) : Infinity;
-    if (end > start) addSpan(changesIn, piece, start, end, countBackDay);
-    if (end < Infinity) addSpan(changesIn, piece, end, Infinity, countBackDay);
+    if (end > start) addSpan(changesOf, piece, start, end, countBackDay);
+    if (end < Infinity) addSpan(changesOf, piece, end, Infinity, countBackDay);
   }
   return changesIn.all;
 }
 
 function addSpan(
-  changesIn: ReturnType<typeof groupFinder<ValueChanges>>,
+  changesOf: (currency: ValueChanges["currency"]) => ValueChanges,
   piece: PieceRow,
   from: number,
   until: number,
@@ -40,7 +44,7 @@ function addSpan(
 ): void {
   const quantity = quantityHeld(piece, from, countBackDay);
   if (quantity === 0) return;
-  const changes = changesIn(null, piece.currency);
+  const changes = changesOf(piece.currency);
   const row = piece.row;
   if (isProblem(quantity)) {
     changes.doubts.push({ row, from, until, ofPieces: true, problem: quantity });
