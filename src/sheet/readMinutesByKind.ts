@@ -21,13 +21,13 @@ export function readMinutesByKind(cells: readonly (readonly unknown[])[] | null)
     if (kind.value === null || kind.value === "0") continue;
     const argument = `minutesByKind, ${showGiven(kind.value)}`;
     const minutes = readMinutes(pair[1], argument);
+    const { kind: key, known } = garmentKey(kind.value);
     if (!minutes.ok) {
-      const isHeading = row === 0 && typeof pair[1] === "string" && !/\d/.test(pair[1]);
+      const isHeading = row === 0 && !known && typeof pair[1] === "string" && !/\d/.test(pair[1]);
       if (isHeading) continue;
       return minutes;
     }
     if (minutes.value === null) return fail("argument-missing", { argument, expected: "its minutes, such as 2" });
-    const key = garmentKey(kind.value).kind;
     if ((minutesByKind.get(key) ?? minutes.value) !== minutes.value) {
       const expected = `one figure, since "${showGiven(kind.value)}" stands for a kind that has ${minutesByKind.get(key)}`;
       return fail("argument-not-usable", { argument, given: showGiven(minutes.value), expected });

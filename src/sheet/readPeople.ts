@@ -17,11 +17,15 @@ const LABELS_EXPECTED =
  * The crew from two columns, what and how many, rows in any order; null (the argument left out) is the smallest crew.
  *
  * A first row of headings ("What", "How many") and blank rows are passed over; a blank figure counts as left out.
- * Problems: argument-not-usable for a label that is not known or stands twice, a count that is no whole number,
+ * Problems: argument-not-usable for one column alone, for a label that is not known or stands twice, a count that is no whole number,
  * hours below 1 ("type 6, not 6:00") and minutes as readMinutes says; argument-missing where a meal has only
  * its hours or only its minutes; error-in-cell.
  */
 export function readPeople(cells: readonly (readonly unknown[])[] | null): Outcome<Crew> {
+  if (cells?.[0]?.length === 1) {
+    const expected = "two columns, what and how many";
+    return fail("argument-not-usable", { argument: "people", given: "one column", expected });
+  }
   const figures = new Map<PeopleField, number | null>();
   for (const [row, pair] of (cells ?? []).entries()) {
     const label = readScalar(pair[0], `people, row ${row + 1}`);
@@ -33,7 +37,8 @@ export function readPeople(cells: readonly (readonly unknown[])[] | null): Outco
     const shown = showGiven(label.value ?? "");
     const field = peopleFieldOf(shown);
     if (field === undefined) {
-      const isHeadings = row === 0 && typeof howMany.value === "string" && !/\d/.test(howMany.value);
+      const isHeadings =
+        row === 0 && typeof label.value === "string" && typeof howMany.value === "string" && !/\d/.test(howMany.value);
       if (isHeadings) continue;
       return fail("argument-not-usable", { argument: "people", given: shown, expected: LABELS_EXPECTED });
     }

@@ -2,7 +2,7 @@ import type { Outcome } from "../domain/outcome";
 import { succeed } from "../domain/succeed";
 import { readScalar } from "./readScalar";
 
-/** Text without the spaces around it; a number or truth value as it is written. Blank is null. Problem: error-in-cell. */
+/** Text without the spaces around it; a number or truth value as it is written. Blank is null. Problems: those of readScalar. */
 export function readText(raw: unknown, argument: string): Outcome<string | null> {
   if (typeof raw === "number") return succeed(String(raw));
   const scalar = readScalar(raw, argument);

@@ -10,6 +10,13 @@ function kinds(cells: unknown[][] | null, own: unknown[][] | null = null): unkno
 }
 
 test.each([
+  [
+    "pieces joined by a word or a sign",
+    [["dress and coat, 2 rings & hat"]],
+    ["dress", "coat", "jewellery", "jewellery", "hat"],
+  ],
+  ["two of one kind", [["ring and ring"]], ["jewellery", "jewellery"]],
+  ["one piece of two colours", [["black and white shirt"]], ["shirt"]],
   ["cells", [["Silk dress"], ["Boots"]], ["dress", "boots"]],
   ["one text", [["shirt, trousers; shoes"]], ["shirt", "trousers", "shoes"]],
   ["blank cells, also sent as 0", [["shirt", 0, null, ""]], ["shirt"]],
@@ -23,6 +30,8 @@ test.each([
 
 test("a kind of the sheet's own is known by its minutes", () => {
   expect(kinds([["Harness"]], [["harness", 4]])).toHaveLength(1);
+  expect(kinds([["shirt + harness"]], [["harness", 4]])).toHaveLength(2);
+  expect(kinds([["Rope and harness"]], [["Rope and harness", 4]])).toHaveLength(1);
   expect(kinds([["Harness"]])).toBe(
     'wearing: "Harness" cannot be used; give a kind of garment such as "dress", or give its minutes in minutesByKind.',
   );

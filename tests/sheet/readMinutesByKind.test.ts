@@ -40,6 +40,7 @@ test.each([
     ],
     /^minutesByKind, Dress: "long"/,
   ],
+  [[["Dress", "long"]], /^minutesByKind, Dress: "long"/],
   [[["Dress", -1]], /^minutesByKind, Dress: "-1"/],
 ])("%j is refused in one sentence", (cells, sentence) => {
   expect(minutes(cells)).toMatch(sentence);

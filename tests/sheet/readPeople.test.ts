@@ -56,6 +56,8 @@ test.each([
     ],
     /^people: "Dresser" cannot be used; give each of them once/,
   ],
+  [[["dressers"], ["chairs"]], /^people: "one column" cannot be used; give two columns, what and how many/],
+  [[[2, "dressers"]], /^people: "2" cannot be used; give "dressers"/],
   [[["dressers", 1.5]], /^people, dressers: "1.5" cannot be used; give a whole number/],
   [[["chairs", -1]], /^people, chairs: "-1"/],
   [
