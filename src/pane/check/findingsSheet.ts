@@ -2,7 +2,7 @@ import { isoFromSerial } from "../../domain/dates/isoFromSerial";
 import type { NewSheet } from "../../sheet/buildPlan";
 import type { Cell } from "../../sheet/cell";
 import { cellName } from "../../sheet/cellName";
-import { freeName } from "../start/freeName";
+import { freeName } from "../freeName";
 import type { ReadTables } from "../state/ReadTables";
 import type { SeverityGroup } from "./groupFindings";
 import { isDateCell } from "./isDateCell";

@@ -3,10 +3,9 @@ import type { NewSheet } from "../../sheet/buildPlan";
 import { readDate } from "../../sheet/readDate";
 import { readTimeOfDay } from "../../sheet/readTimeOfDay";
 import type { WorkbookSnapshot } from "../../sheet/sheetSnapshot";
+import { freeName } from "../freeName";
 import type { DocumentCell, DocumentTable } from "./paper/DocumentTable";
 
-/** The longest name a host gives a sheet. */
-const LONGEST_NAME = 31;
 const DATE = /^\d{4}-\d{2}-\d{2}$/;
 const TIME = /^\d{2}:\d{2}$/;
 
@@ -15,14 +14,14 @@ export function newSheetOf(title: string, { headings, rows }: DocumentTable, wor
   const formats = headings.map((_, column) => formatOf(rows.map((row) => row[column] ?? null)));
   return {
     name: freeName(
-      title.replace(/[[\]:*?/\\\s]+/g, " ").replace(/^['\s]+|['\s]+$/g, ""),
-      " ",
+      title.replace(/[[\]:*?/\\\s]+/g, " ").replace(/^['\s]+|['\s]+$/g, "") || "Hand over",
       workbook.sheets.map(({ name }) => name),
+      " ",
     ),
     tableName: freeName(
       "HandOver",
-      "",
       workbook.sheets.flatMap(({ tables }) => tables.map(({ name }) => name)),
+      "",
     ),
     headings,
     rows: rows.map((row) => row.map((cell, column) => cellOf(cell, formats[column] ?? null))),
@@ -44,14 +43,4 @@ function cellOf(cell: DocumentCell, format: string | null): Cell {
   if (format === null) return cell;
   const read = format === "[h]:mm" ? readTimeOfDay(cell, "") : readDate(cell, "");
   return read.ok ? read.value : cell;
-}
-
-/** A name with a number behind it where it is taken; hosts do not tell capitals from small letters here. */
-function freeName(wanted: string, space: string, taken: readonly string[]): string {
-  const known = new Set(taken.map((name) => name.toLowerCase()));
-  for (let again = 1; ; again++) {
-    const ending = again === 1 ? "" : `${space}${again}`;
-    const name = `${wanted.slice(0, LONGEST_NAME - ending.length).trim() || "Hand over"}${ending}`;
-    if (!known.has(name.toLowerCase())) return name;
-  }
 }

@@ -2,7 +2,7 @@ import type { BuildPlan } from "../../sheet/buildPlan";
 import type { Cell } from "../../sheet/cell";
 import type { CellEdit } from "../../sheet/cellEdit";
 import type { WorkbookSnapshot } from "../../sheet/sheetSnapshot";
-import { freeName } from "../start/freeName";
+import { freeName } from "../freeName";
 import type { ClosedDaysTable } from "./ClosedDaysTable";
 import type { ListedHoliday } from "./listedHolidays";
 

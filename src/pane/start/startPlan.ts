@@ -7,7 +7,7 @@ import type { WorkbookSnapshot } from "../../sheet/sheetSnapshot";
 import { exampleDay } from "./exampleDay";
 import { exampleMark } from "./exampleMark";
 import type { FoundTable } from "./FoundTable";
-import { freeName } from "./freeName";
+import { freeName } from "../freeName";
 import type { StartTable } from "./StartTable";
 
 /** What the user chose to begin with. */

@@ -12,7 +12,7 @@ import { cellName } from "../../sheet/cellName";
 import { nameKey } from "../../sheet/nameKey";
 import { readCarriedPieces } from "../../sheet/readCarriedPieces";
 import type { SheetTable } from "../../sheet/sheetTable";
-import { cellText } from "../handOver/documents/cellText";
+import { cellText } from "../cellText";
 import type { CarriedLoad, CarryGroup, CarryPart } from "./CarryGroup";
 import { namePiece } from "./namePiece";
 import type { PieceTable } from "./PieceTable";

@@ -1,6 +1,6 @@
 import { nameKey } from "../../sheet/nameKey";
 import type { SheetTable } from "../../sheet/sheetTable";
-import { cellText } from "../handOver/documents/cellText";
+import { cellText } from "../cellText";
 
 /** Whom to ask for at each lender, by the key that spellings of a lender share; the first row that says it counts. */
 export function contactsByLender(tables: readonly SheetTable[]): ReadonlyMap<string, string> {

@@ -1,7 +1,7 @@
 import { usualWarningDays } from "../../domain/loans/usualWarningDays";
 import type { CellPosition } from "../../sheet/cellPosition";
 import { dayAt } from "../../sheet/dayAt";
-import { cellText } from "../handOver/documents/cellText";
+import { cellText } from "../cellText";
 import { namePiece } from "./namePiece";
 import type { PieceTable } from "./PieceTable";
 import { placeOf } from "./placeOf";

@@ -10,7 +10,7 @@ import { nameKey } from "../../sheet/nameKey";
 import { readClosedDaysFound } from "../../sheet/readClosedDaysFound";
 import { readRequests } from "../../sheet/readRequests";
 import type { SheetTable } from "../../sheet/sheetTable";
-import { cellText } from "../handOver/documents/cellText";
+import { cellText } from "../cellText";
 import type { ReadTables } from "../state/ReadTables";
 import { contactsByLender } from "./contactsByLender";
 import { placeOf } from "./placeOf";

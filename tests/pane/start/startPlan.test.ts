@@ -3,7 +3,6 @@ import { runChecks } from "../../../src/checks/runChecks";
 import { exampleMark } from "../../../src/pane/start/exampleMark";
 import { exampleRows } from "../../../src/pane/start/exampleRows";
 import { foundTables } from "../../../src/pane/start/foundTables";
-import { freeName } from "../../../src/pane/start/freeName";
 import { sayPlan } from "../../../src/pane/start/sayPlan";
 import { startPlan, type StartChoice } from "../../../src/pane/start/startPlan";
 import { startTables } from "../../../src/pane/start/startTables";
@@ -91,7 +90,6 @@ test("a name that is taken gets a number", async () => {
   const taken = [{ name: "pieces", rows: [["hello"]] }];
   const { plan } = await started(taken, { tables: ["pieces"], columns: {}, withExamples: false });
   expect(plan.addSheets.map(({ name, tableName }) => [name, tableName])).toEqual([["Pieces 2", "Pieces2"]]);
-  expect(freeName("Pieces", ["PIECES", "Pieces2"], "")).toBe("Pieces3");
 });
 
 const short = {

@@ -1,6 +1,6 @@
 import { nameKey } from "../../../sheet/nameKey";
 import type { SheetTable } from "../../../sheet/sheetTable";
-import { cellText } from "./cellText";
+import { cellText } from "../../cellText";
 import type { LenderCard } from "./LenderCard";
 
 /** The lenders that the workbook lists, by the key that spellings of one share; the first row of a lender counts. */

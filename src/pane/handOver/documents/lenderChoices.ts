@@ -1,6 +1,6 @@
 import type { ReadTables } from "../../state/ReadTables";
 import { nameKey } from "../../../sheet/nameKey";
-import { cellText } from "./cellText";
+import { cellText } from "../../cellText";
 
 /** The lenders that one can be written to, by key, in the order of their names; every table that names lenders counts. */
 export function lenderChoices(read: ReadTables): readonly { readonly key: string; readonly name: string }[] {

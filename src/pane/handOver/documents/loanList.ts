@@ -8,7 +8,7 @@ import { valueHeld } from "../../../domain/value/valueHeld";
 import { sayDay } from "../../sayDay";
 import { sendsToday } from "../../today/sendsToday";
 import type { DocumentCell } from "../paper/DocumentTable";
-import { cellText } from "./cellText";
+import { cellText } from "../../cellText";
 import { fieldText } from "./fieldText";
 import type { HandOverDocument } from "./HandOverDocument";
 import type { HandOverSource } from "./HandOverSource";

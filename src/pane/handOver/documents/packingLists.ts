@@ -14,7 +14,7 @@ import { sayDay } from "../../sayDay";
 import { namePiece } from "../../today/namePiece";
 import type { DocumentCell } from "../paper/DocumentTable";
 import type { PaperBlock, PaperPage } from "../paper/Paper";
-import { cellText } from "./cellText";
+import { cellText } from "../../cellText";
 import { fieldText } from "./fieldText";
 import type { HandOverDocument } from "./HandOverDocument";
 import type { HandOverSource } from "./HandOverSource";

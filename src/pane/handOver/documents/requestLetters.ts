@@ -10,7 +10,7 @@ import { sayDay } from "../../sayDay";
 import { sayList } from "../../sayList";
 import { placeOf } from "../../today/placeOf";
 import { mailAddressIn } from "../files/mailAddressIn";
-import { cellText } from "./cellText";
+import { cellText } from "../../cellText";
 import type { HandOverDocument, LenderLetter } from "./HandOverDocument";
 import type { HandOverSource } from "./HandOverSource";
 import type { LenderCard } from "./LenderCard";
