@@ -24,7 +24,7 @@ interface AddedColumn<R extends PickedRow> {
  * Some rows of a table with their own columns as typed, and behind them the columns a function adds.
  *
  * Columns without a heading at either edge of the range are left out when they are empty, so that whole
- * columns may be passed. Date columns keep a date format, blank cells stay blank, an error value in a cell stays one,
+ * columns may be passed. Date columns keep a date format, blank cells stay blank (also sent as 0, where a 0 says nothing), an error value in a cell stays one,
  * and a field that cannot be read has its problem in its own cell.
  */
 export function withOwnColumns<R extends PickedRow>(
@@ -35,12 +35,13 @@ export function withOwnColumns<R extends PickedRow>(
   const { first, end } = ownColumns(table);
   const fieldOf = new Map(Object.entries(table.columnOf).map(([field, column]) => [column, field]));
   const formats: ColumnFormat[] = [];
-  const zeroIsBlank: boolean[] = [];
+  const zeroIsBlank: (boolean | null)[] = [];
   for (let column = first; column < end; column++) {
     const field = fieldOf.get(column);
     formats.push(field !== undefined && dateFields[table.kind]?.includes(field) ? "date" : "as is");
-    zeroIsBlank.push(field !== undefined && !meaningfulZeroFields.has(field));
+    zeroIsBlank.push(field === undefined ? null : !meaningfulZeroFields.has(field));
   }
+  const isBlankZero = (place: number): boolean => (zeroIsBlank[place] ??= holdsNoFigure(table, first + place));
   const ownCount = end - first;
   // Filled in the order of the sheet, since going to and fro in a large table takes three times as long.
   const placeOfRow = new Int32Array(table.cells.length).fill(-1);
@@ -54,9 +55,13 @@ export function withOwnColumns<R extends PickedRow>(
     const result = new Array<ResultCell>(ownCount + added.length);
     for (let place = 0; place < ownCount; place++) {
       const raw = cells[first + place];
-      if (typeof raw === "number") result[place] = raw === 0 && zeroIsBlank[place] ? null : raw;
+      if (typeof raw === "number") result[place] = raw === 0 && isBlankZero(place) ? null : raw;
       else if (typeof raw === "string") result[place] = raw === "" ? null : raw;
-      else result[place] = raw === null ? null : ownCell(raw, table, row, first + place, zeroIsBlank[place]!);
+      else if (raw === null) result[place] = null;
+      else {
+        const cell = ownCell(raw, table, row, first + place);
+        result[place] = cell === 0 && isBlankZero(place) ? null : cell;
+      }
     }
     for (let place = 0; place < added.length; place++) result[ownCount + place] = added[place]!.cell(shown);
     for (const field in shown.unread) {
@@ -72,9 +77,8 @@ export function withOwnColumns<R extends PickedRow>(
   };
 }
 
-function ownCell(raw: unknown, table: Table, row: number, column: number, zeroIsBlank: boolean): ResultCell {
+function ownCell(raw: unknown, table: Table, row: number, column: number): ResultCell {
   const cell = readCell(raw);
-  if (cell === 0 && zeroIsBlank) return null;
   if (cell === null || typeof cell !== "object") return cell;
   const outcome = fail("error-in-cell", {
     argument: `${table.headings[column] ?? ""}, row ${row + 1}`,
@@ -83,10 +87,21 @@ function ownCell(raw: unknown, table: Table, row: number, column: number, zeroIs
   return outcome.ok ? null : outcome.problem;
 }
 
+/** Whether a column that is not understood has no number but 0, so that its zeros are blank cells as some hosts send them. */
+function holdsNoFigure(table: Table, column: number): boolean {
+  return !table.dataRows.some((row) => {
+    const cell = readCell(table.cells[row]![column]);
+    return typeof cell === "number" && cell !== 0;
+  });
+}
+
 function ownColumns(table: Table): { first: number; end: number } {
   const isEmpty = (column: number): boolean =>
     (table.headings[column] ?? "").trim() === "" &&
-    table.dataRows.every((row) => readCell(table.cells[row]![column]) === null);
+    table.dataRows.every((row) => {
+      const cell = readCell(table.cells[row]![column]);
+      return cell === null || cell === 0;
+    });
   let first = 0;
   let end = table.headings.length;
   while (end > first && isEmpty(end - 1)) end--;

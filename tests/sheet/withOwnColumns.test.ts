@@ -6,7 +6,7 @@ const table: Table = {
   cells: [
     ["", "Piece", "Out", "Paid", "Fee", ""],
     [null, "Silk slip", 46083, 0, 0, null],
-    [null, "Wool coat", 0, "", 4, null],
+    [null, "Wool coat", 0, 25, 4, null],
     [null, "Boots", "tbc", { type: "Error", basicValue: "#REF!" }, null, null],
   ],
   headingRow: 0,
@@ -29,7 +29,7 @@ test("gives the rows picked, in their order, with the columns added behind their
   );
   expect(result.headings).toEqual(["Piece", "Out", "Paid", "Fee", "Days late"]);
   expect(result.rows).toEqual([
-    ["Wool coat", null, null, 4, 7],
+    ["Wool coat", null, 25, 4, 7],
     ["Silk slip", 46083, 0, 0, 3],
   ]);
 });
@@ -80,4 +80,21 @@ test("a field that cannot be read has its problem in its own cell, and the rest 
   const unread = { reason: "date-not-understood", facts: { argument: "Out, row 4", given: "tbc" } } as const;
   const [row] = withOwnColumns(table, [{ row: 3, late: 1, unread: { out: unread, due: unread } }], added).rows;
   expect(row!.slice(0, 2)).toEqual(["Boots", unread]);
+});
+
+test("a 0 in a column that is not understood is a number among numbers, and else a blank cell as some hosts send it", () => {
+  const cells = [
+    [0, "Piece", "Steamed", "Score", 0],
+    [0, "Silk slip", "yes", 3, 0],
+    [0, "Wool coat", 0, 0, 0],
+  ];
+  const headings = ["", "Piece", "Steamed", "Score", ""];
+  const other: Table = { ...table, cells, headings, columnOf: { piece: 1 }, dataRows: [1, 2] };
+  expect(withOwnColumns(other, [{ row: 1 }, { row: 2 }], [])).toMatchObject({
+    headings: ["Piece", "Steamed", "Score"],
+    rows: [
+      ["Silk slip", "yes", 3],
+      ["Wool coat", null, 0],
+    ],
+  });
 });
