@@ -50,7 +50,9 @@ export const wording: { readonly [R in Reason]: Wording<R> } = {
   "column-twice": {
     kind: "bad input",
     say: (f) =>
-      `${f.argument}: "${f.first}" and "${f.second}" could both be ${f.column}; choose one with columns "${f.field}=${f.first}".`,
+      f.first === f.second
+        ? `${f.argument} has two columns headed "${f.first}"; rename one of them.`
+        : `${f.argument}: "${f.first}" and "${f.second}" could both be ${f.column}; choose one with columns "${f.field}=${f.first}".`,
   },
   "columns-not-understood": {
     kind: "bad input",

@@ -32,7 +32,8 @@ export function withOwnColumns<R extends PickedRow>(
   picked: readonly R[],
   added: readonly AddedColumn<R>[],
 ): ResultTable {
-  const { first, end } = ownColumns(table);
+  const headings = ownHeadings(table);
+  const { first, end } = ownColumns(table, headings);
   const fieldOf = new Map(Object.entries(table.columnOf).map(([field, column]) => [column, field]));
   const formats: ColumnFormat[] = [];
   const zeroIsBlank: (boolean | null)[] = [];
@@ -71,7 +72,7 @@ export function withOwnColumns<R extends PickedRow>(
     rows[rank] = result;
   }
   return {
-    headings: [...table.headings.slice(first, end), ...added.map(({ heading }) => heading)],
+    headings: [...headings.slice(first, end), ...added.map(({ heading }) => heading)],
     formats: [...formats, ...added.map(({ format }) => format)],
     rows,
   };
@@ -87,6 +88,14 @@ function ownCell(raw: unknown, table: Table, row: number, column: number): Resul
   return outcome.ok ? null : outcome.problem;
 }
 
+/** The headings as typed, those that are numbers (a year, a size) too. */
+function ownHeadings(table: Table): readonly string[] {
+  return table.headings.map((heading, column) => {
+    const cell = heading === "" ? readCell(table.cells[table.headingRow]?.[column]) : heading;
+    return typeof cell === "number" && cell !== 0 ? String(cell) : heading;
+  });
+}
+
 /** Whether a column that is not understood has no number but 0, so that its zeros are blank cells as some hosts send them. */
 function holdsNoFigure(table: Table, column: number): boolean {
   return !table.dataRows.some((row) => {
@@ -95,15 +104,15 @@ function holdsNoFigure(table: Table, column: number): boolean {
   });
 }
 
-function ownColumns(table: Table): { first: number; end: number } {
+function ownColumns(table: Table, headings: readonly string[]): { first: number; end: number } {
   const isEmpty = (column: number): boolean =>
-    (table.headings[column] ?? "").trim() === "" &&
+    headings[column]!.trim() === "" &&
     table.dataRows.every((row) => {
       const cell = readCell(table.cells[row]![column]);
       return cell === null || cell === 0;
     });
   let first = 0;
-  let end = table.headings.length;
+  let end = headings.length;
   while (end > first && isEmpty(end - 1)) end--;
   while (first < end && isEmpty(first)) first++;
   return { first, end };

@@ -261,6 +261,11 @@ describe("two headings that could be the same column", () => {
       'rows: "Value" and "Insured value" could both be Value; choose one with columns "value=Value".',
     );
   });
+  test("are to be renamed where both are the same word", () => {
+    expect(sentence([["Out", "Due", "Value", "Value"]])).toBe(
+      'rows has two columns headed "Value"; rename one of them.',
+    );
+  });
   test("are settled by a choice", () => {
     expect(
       table([["Out", "Due", "Value", "Insured value"]], { columns: "value=Insured value" }).columnOf,

@@ -82,6 +82,12 @@ test("a field that cannot be read has its problem in its own cell, and the rest 
   expect(row!.slice(0, 2)).toEqual(["Boots", unread]);
 });
 
+test("a heading that is a number is shown", () => {
+  const cells = [["Piece", 2025, 0]];
+  const other: Table = { ...table, cells, headings: ["Piece", "", ""], columnOf: { piece: 0 }, dataRows: [] };
+  expect(withOwnColumns(other, [], []).headings).toEqual(["Piece", "2025"]);
+});
+
 test("a 0 in a column that is not understood is a number among numbers, and else a blank cell as some hosts send it", () => {
   const cells = [
     [0, "Piece", "Steamed", "Score", 0],
