@@ -8,6 +8,7 @@ import { findHeadingRow } from "./findHeadingRow";
 import { headingTexts } from "./headingTexts";
 import { headingVocabulary } from "./headingVocabulary";
 import { isFilledCell } from "./isFilledCell";
+import { readCell } from "./readCell";
 import { readColumnChoices } from "./readColumnChoices";
 import { remarkFields } from "./remarkFields";
 import type { Table } from "./table";
@@ -77,8 +78,9 @@ export function readTable(request: TableRequest): Outcome<Table> {
   for (const need of needs) {
     const fields = typeof need === "string" ? [need] : need;
     if (fields.some((field) => allColumns[field] !== undefined)) continue;
-    // A lone match beside cells that mean nothing is a row of data that happens to hold such a word.
-    if (found.fieldCount < 2 && cells[found.row]!.filter(isFilledCell).length > 2)
+    // A lone match beside cells that mean nothing and are not all words is a row of data that happens to hold such a word.
+    const filled = cells[found.row]!.filter(isFilledCell);
+    if (found.fieldCount < 2 && filled.length > 2 && filled.some((cell) => typeof readCell(cell) !== "string"))
       return fail("heading-row-missing", { argument });
     const column = fields.map((field) => canonical(kind, field)).join(" or ");
     return fail("column-missing", { argument, column, field: fields[0]! });

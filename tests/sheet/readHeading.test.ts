@@ -69,14 +69,14 @@ describe("in a table of pieces", () => {
       totalValue: "Value (total)|Total insured value|Line value|Valeur totale|Valor total|Valore totale|Gesamtwert",
       currency: "Ccy|Curr.|Devise|Moneda|Valuta|Währung",
       weight: "Wt|Weight kg|Weight (g)|Wgt. (lb)|Poids|Peso|Gewicht (kg)",
-      out: "Out date|OutDate|Date-out|Day out|Checked out|Borrowed on|Loan date|Pulled|Received|Date de sortie|Sorti le|Date d'emprunt|Salida|Fecha de salida|Uscita|Data uscita|Ausgang|Ausleihdatum|Ausgeliehen am",
+      out: "Out date|Went out|Sent out|OutDate|Date-out|Day out|Checked out|Borrowed on|Loan date|Pulled|Received|Date de sortie|Sorti le|Date d'emprunt|Salida|Fecha de salida|Uscita|Data uscita|Ausgang|Ausleihdatum|Ausgeliehen am",
       "out? collected?": "Date collected|Collected on|Picked up|Abgeholt am|Ritirato il",
       due: "Due date|Due back|Ret. due|RET DUE|Return by|Back by|Due for return|To be returned by|À rendre le|Retour prévu|Échéance|Date limite|Vence|Devolver antes de|Vencimiento|Scadenza|Da restituire entro|Fällig am|Rückgabe bis|Fälligkeitsdatum",
       "due? back?": "Return date|Retn date|Ret. date|Date de retour|Fecha de devolución|Data rientro|Rückgabedatum",
       terms:
         "Return terms|Loan terms|Terms of loan|Loan period|Conditions de prêt|Plazo de devolución|Condizioni di reso|Leihfrist|Konditionen",
       shoot: "Shoot date|Shoot day|Shooting date|Last shoot day|Date de tournage|Fecha de rodaje|Drehtag",
-      back: "Back on|Returned on|Date returned|Actual return date|Rendu le|Date de restitution|Devuelto|Restituito il|Zurück am|Zurückgegeben",
+      back: "Back on|Came back|Returned on|Date returned|Actual return date|Rendu le|Date de restitution|Devuelto|Restituito il|Zurück am|Zurückgegeben",
       quantityBack:
         "Qty back|Qty returned|Back qty|Pieces returned|Quantité rendue|Cantidad devuelta|Quantità resa|Menge zurück|Anzahl zurück",
       conditionOut:
@@ -127,6 +127,7 @@ describe("in the other tables", () => {
     ["looks", "Hair/makeup mins", "hairMakeup"],
     ["looks", "HMU", "hairMakeup"],
     ["looks", "Shooting time", "shooting"],
+    ["looks", "Durée de prise de vue", "shooting"],
     ["looks", "Running order", "order"],
     ["looks", "Worn by", "talent"],
     ["looks", "Shoot day", "date"],
@@ -153,6 +154,7 @@ describe("in the other tables", () => {
     ["receipts", "Refund", "amountRefunded"],
     ["receipts", "Returned", "refunded?"],
     ["stops", "Place", "stop?"],
+    ["stops", "Stopp", "stop"],
     ["stops", "Minutes there", "minutes"],
     ["stops", "Arrive from", "open"],
     ["stops", "Arrive until", "close"],

@@ -89,6 +89,12 @@ describe("the heading row", () => {
   });
 });
 
+test("headings of which one alone is understood are no rows of data: what is missing is named", () => {
+  expect(sentence([["Thing", "Left us", "Due back", "Home again"]], { needs: ["out"] })).toMatch(
+    /^rows has no column headed Out/,
+  );
+});
+
 describe("passed over are", () => {
   test("blank rows, rows of spaces and rows of zeros, as a host may send blank cells", () => {
     const cells = [
