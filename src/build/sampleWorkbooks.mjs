@@ -2,7 +2,8 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { strFromU8, unzipSync } from "fflate";
 import { examplesWorkbook } from "./sample/examplesWorkbook.mjs";
 import { markDynamicArrays } from "./sample/markDynamicArrays.mjs";
-import { DUE_FORMULA, readScenario, sampleWorkbook } from "./sample/writeWorkbook.mjs";
+import { DUE_FORMULA } from "./sample/loansSheet.mjs";
+import { readScenario, sampleWorkbook } from "./sample/writeWorkbook.mjs";
 
 // Writes the sample workbooks from their scenarios; with --check only says whether the files are those it would write.
 
