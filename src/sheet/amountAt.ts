@@ -1,5 +1,6 @@
 import { fail } from "../domain/fail";
 import type { FieldValue } from "../domain/fieldValue";
+import { isOtherCurrency } from "../domain/value/isOtherCurrency";
 import { showGiven } from "../domain/showGiven";
 import { argumentAt } from "./argumentAt";
 import { readMoney } from "./readMoney";
@@ -22,10 +23,9 @@ export function amountAt(table: Table, row: number, column: number, currencies: 
   if (money.value === null || money.value.amount === 0) return null;
   const { amount, currency: sign } = money.value;
   let expected = amount < 0 ? "an amount of 0 or more" : null;
-  // A bare $, ¥ or kr belongs to several currencies and contradicts none of them.
-  if (sign !== null && sign.length === 3) {
+  if (sign !== null) {
     const currency = currencies.at(row);
-    if (typeof currency === "string" && currency !== sign)
+    if (typeof currency === "string" && isOtherCurrency(currency, sign))
       expected ??= `an amount in ${currency}, the currency of its row`;
   }
   if (expected === null) return amount;

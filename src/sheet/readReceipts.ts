@@ -24,12 +24,19 @@ export function readReceipts(table: Table): ReceiptRows {
   const column = (field: string): number => columnOf[field] ?? -1;
   const [shop, job, bought] = [column("shop"), column("job"), column("bought")];
   const [amount, amountRefunded] = [column("amount"), column("amountRefunded")];
+  const keptColumn = column("kept");
+  const keptAt = cellReader(table, keptColumn, readKept);
   const source: ReceiptSource = {
     shop: (row) => textAt(table, row, shop),
     job: (row) => textAt(table, row, job),
     bought: (row) => dayAt(table, row, bought),
     amount: (row) => amountAt(table, row, amount, currencies),
-    kept: cellReader(table, column("kept"), readKept),
+    kept: (row) => {
+      const kept = keptAt(row);
+      // An amount as text may name another currency than its row.
+      const isText = typeof kept === "number" && typeof table.cells[row]![keptColumn] === "string";
+      return isText ? (amountAt(table, row, keptColumn, currencies) ?? 0) : kept;
+    },
     terms: cellReader(table, column("terms"), readTerms),
     refunded: cellReader(table, column("refunded"), readRefunded),
     amountRefunded: (row) => amountAt(table, row, amountRefunded, currencies),

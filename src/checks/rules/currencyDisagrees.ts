@@ -1,11 +1,14 @@
 import { cellIn } from "../cellIn";
+import type { CheckedRow } from "../checkedRow";
 import { currencyIn } from "../currencyIn";
 import { defineRule } from "../defineRule";
-import { isOtherCurrency } from "../isOtherCurrency";
+import { isOtherCurrency } from "../../domain/value/isOtherCurrency";
 import { isTyped } from "../isTyped";
 import { moneyFields } from "../moneyFields";
 import { moneyIn } from "../moneyIn";
 import { replaceCell } from "../replaceCell";
+
+const MONEY_OF_RECEIPT = ["amount", "kept", "amountRefunded"];
 
 export const currencyDisagrees = defineRule({
   id: "currencyDisagrees",
@@ -15,9 +18,10 @@ export const currencyDisagrees = defineRule({
   fixable: false,
   scope: "cell",
   tables: ["pieces", "receipts"],
-  fields: moneyFields,
+  fields: { ...moneyFields, receipts: MONEY_OF_RECEIPT },
   messages: {
     otherThanRow: '"{{given}}" is in {{sign}}, but Currency says {{currency}}. Correct one of them.',
+    otherThanPaid: '"{{given}}" is in {{sign}}, but the receipt is in {{currency}}. Correct one of them.',
     otherThanHeading:
       '"{{given}}" is in {{sign}}, but the heading says {{currency}}. Correct the amount, or add a Currency column.',
   },
@@ -29,7 +33,13 @@ export const currencyDisagrees = defineRule({
     const currency = currencyIn(row, facts);
     if (currency === null) {
       const heading = row.table.hintOf?.[field]?.currency ?? null;
-      if (heading === null || cellIn(row, "currency") !== null || !isOtherCurrency(sign, heading)) return;
+      if (cellIn(row, "currency") !== null) return;
+      if (heading === null) {
+        const first = row.table.kind === "receipts" ? firstSign(row) : null;
+        if (first === null || !isOtherCurrency(sign, first)) return;
+        return report({ row, field, messageId: "otherThanPaid", data: { given, sign, currency: first } });
+      }
+      if (!isOtherCurrency(sign, heading)) return;
       return report({ row, field, messageId: "otherThanHeading", data: { given, sign, currency: heading } });
     }
     if (!isOtherCurrency(sign, currency)) return;
@@ -47,3 +57,12 @@ export const currencyDisagrees = defineRule({
     report({ row, field, messageId: "otherThanRow", data: { given, sign, currency }, suggestions });
   },
 });
+
+/** What is paid, kept and refunded is reckoned in the currency of the first of them that names one. */
+function firstSign(row: CheckedRow): string | null {
+  for (const field of MONEY_OF_RECEIPT) {
+    const reading = moneyIn(row, field);
+    if (reading.is === "text" && reading.money.currency !== null) return reading.money.currency;
+  }
+  return null;
+}

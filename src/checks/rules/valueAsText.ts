@@ -5,7 +5,7 @@ import type { CheckFacts } from "../checkFacts";
 import { currencyIn } from "../currencyIn";
 import { defineRule } from "../defineRule";
 import { formulaIn } from "../formulaIn";
-import { isOtherCurrency } from "../isOtherCurrency";
+import { isOtherCurrency } from "../../domain/value/isOtherCurrency";
 import { moneyFields } from "../moneyFields";
 import { moneyIn } from "../moneyIn";
 import { replaceCell } from "../replaceCell";

@@ -1,6 +1,7 @@
 import { fail } from "../fail";
 import type { Outcome } from "../outcome";
 import { succeed } from "../succeed";
+import { isOtherCurrency } from "../value/isOtherCurrency";
 import type { LateCharge } from "./lateCharge";
 
 const EXACT_DIGITS = 14;
@@ -25,8 +26,7 @@ export function lateFee(
   let currency = value?.currency ?? null;
   for (const [argument, charge] of [["fee", fee] as const, ["cap", cap] as const]) {
     const own = charge?.currency ?? null;
-    // A bare $, ¥ or kr belongs to several currencies and contradicts none of them.
-    if (own !== null && currency !== null && own !== currency && own.length === 3 && currency.length === 3) {
+    if (own !== null && currency !== null && isOtherCurrency(own, currency)) {
       const expected = `an amount in ${currency}, as before it`;
       return fail("argument-not-usable", { argument, given: `${charge!.amount} ${own}`, expected });
     }

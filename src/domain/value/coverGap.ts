@@ -8,6 +8,7 @@ import type { ResultCell, ResultTable } from "../resultTable";
 import { succeed } from "../succeed";
 import { amountFromTenThousandths } from "./amountFromTenThousandths";
 import type { CoverLimit } from "./coverLimit";
+import { isOtherCurrency } from "./isOtherCurrency";
 import { type SpanOver, spansOver } from "./spansOver";
 import { tenThousandths } from "./tenThousandths";
 import { valueCurve } from "./valueCurve";
@@ -32,7 +33,8 @@ export function coverGap(pieces: PieceRows, limit: CoverLimit, pieceLimit: Cover
     ["limit", limit],
     ["pieceLimit", pieceLimit],
   ] as const) {
-    if (!isOther(each?.currency ?? null, currency)) continue;
+    const named = each?.currency ?? null;
+    if (named === null || currency === null || !isOtherCurrency(named, currency)) continue;
     const expected = `an amount in ${currency}, the currency of the pieces`;
     return fail("argument-not-usable", { argument, given: `${each!.amount} ${each!.currency}`, expected });
   }
@@ -47,11 +49,6 @@ export function coverGap(pieces: PieceRows, limit: CoverLimit, pieceLimit: Cover
     formats: ["as is", "date", "date", "money", "money"],
     rows,
   });
-}
-
-/** A bare $, ¥ or kr belongs to several currencies and contradicts none of them. */
-function isOther(named: string | null, currency: string | null): boolean {
-  return named?.length === 3 && currency?.length === 3 && named !== currency;
 }
 
 function spanRow({ from, until, highest, overBy, problem }: SpanOver): Row {

@@ -36,6 +36,17 @@ testRule(currencyDisagrees, {
       },
     },
     {
+      title: "a receipt of which all is kept, or an amount of it, in its own currency",
+      tables: {
+        receipts: [
+          ["Shop", "Amount", "Kept", "Amount refunded"],
+          ["Kessel", "£95", "yes", null],
+          ["Kessel", "£95", "£20", 75],
+          ["Odeon", 95, "20 €", "75 €"],
+        ],
+      },
+    },
+    {
       title: "a heading that names the same currency",
       tables: {
         pieces: [
@@ -77,6 +88,36 @@ testRule(currencyDisagrees, {
           at: "pieces!B2",
           messageId: "otherThanRow",
           suggestions: [{ "pieces!B2": 95 }, { "pieces!B2": 95, "pieces!C2": "$" }],
+        },
+      ],
+    },
+    {
+      title: "kept or refunded in another currency than was paid",
+      tables: {
+        receipts: [
+          ["Shop", "Amount", "Kept", "Amount refunded"],
+          ["Kessel", "£95", "20 €", null],
+          ["Odeon", "95 €", null, "$20"],
+        ],
+      },
+      expect: [
+        { at: "receipts!C2", messageId: "otherThanPaid", data: { given: "20 €", sign: "EUR", currency: "GBP" } },
+        { at: "receipts!D3", messageId: "otherThanPaid", data: { given: "$20", sign: "$", currency: "EUR" } },
+      ],
+    },
+    {
+      title: "kept in another currency than the row's",
+      tables: {
+        receipts: [
+          ["Shop", "Amount", "Currency", "Kept"],
+          ["Kessel", 95, "GBP", "20 €"],
+        ],
+      },
+      expect: [
+        {
+          at: "receipts!D2",
+          messageId: "otherThanRow",
+          suggestions: [{ "receipts!D2": 20 }, { "receipts!D2": 20, "receipts!C2": "EUR" }],
         },
       ],
     },

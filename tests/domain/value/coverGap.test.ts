@@ -99,7 +99,11 @@ test("two currencies, and a limit in another than the pieces', are problems", ()
     'limit: "100 EUR" cannot be used; give an amount in GBP, the currency of the pieces.',
   );
   expect(inOther(null, "EUR")).toMatch(/^pieceLimit: "100 EUR" cannot be used/);
-  expect([inOther("GBP", "GBP"), inOther("$", null)]).toEqual([0, 0]);
+  expect([inOther("GBP", "GBP"), inOther(null, null)]).toEqual([0, 0]);
+  // A bare $ may be any of the dollars, and is none of the pounds.
+  expect(inOther("$", null)).toMatch(/^limit: "100 \$" cannot be used; give an amount in GBP/);
+  const inDollars = coverGap(pieceRowsOf([{ out: 100, value: 5, currency: "USD" }]), of(100, "$"), null);
+  expect(inDollars.ok).toBe(true);
 });
 
 test("agrees with every day looked at one by one", () => {
