@@ -5,7 +5,7 @@ import { functionDescriptions } from "./functions/functionDescriptions";
 import type { BlankHabit } from "./functions/hostArgument";
 import { createGrid, type Grid } from "./grid/createGrid";
 import { finishStart } from "./grid/finishStart";
-import { spellOutRowReferences } from "./grid/spellOutRowReferences";
+import { readTypedFormulas } from "./grid/readTypedFormulas";
 import { chooseFile } from "./page/chooseFile";
 import { download } from "./page/download";
 import { element } from "./page/element";
@@ -40,7 +40,7 @@ export async function startBench({ functionOf, metadata }: Pick<Functions, "func
     dark: dark.matches,
   });
   const { api } = grid;
-  spellOutRowReferences(grid);
+  readTypedFormulas(grid);
   mirrorActiveCell(grid, sentences);
   sayHowDatesAreRead(grid);
   sayWhenBusy(grid);
