@@ -7,7 +7,7 @@ import { rowsWhere } from "./formulas.mjs";
 export function jobSheet(workbook, spills, scenario) {
   const sheet = workbook.addWorksheet("Job");
   title(sheet, `${scenario.title}: two-day shoot`, "Change the as-of day and every sheet follows.");
-  widths(sheet, [36, 20, 4, 18, 30, 4, 22, 14, 4, 18, 30]);
+  widths(sheet, [38, 20, 4, 18, 30, 4, 22, 14, 4, 18, 30]);
   const facts = [
     ["As-of day", scenario.asOf],
     ["Last shoot day", scenario.lastShootDay],
@@ -42,7 +42,7 @@ export function jobSheet(workbook, spills, scenario) {
     sheet.getCell(17 + i, 1).value = label;
     sheet.getCell(17 + i, 2).value = says;
   });
-  question(sheet, "A24", "Where is what? The coloured sheets hold the answers.");
+  question(sheet, "A24", "Where is what?");
   scenario.whereIsWhat.forEach(([asked, name], i) => {
     sheet.getCell(25 + i, 1).value = asked;
     sheet.getCell(25 + i, 2).value = name;

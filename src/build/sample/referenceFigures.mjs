@@ -3,11 +3,12 @@ import { mkdtempSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Workbook } from "@cj-tech-master/excelts";
+import { answerFormulas, fillDays, fillOthers, fillPieces } from "./referenceAnswers.mjs";
 import { readScenario } from "./writeWorkbook.mjs";
 
 /**
  * The figures the sample workbook must give, worked out by LibreOffice Calc from its own built-in functions
- * (WORKDAY, EDATE, SUMIFS, COUNTIFS, MINIFS, MAXIFS) and never by this project's code. Needs soffice; run by
+ * (WORKDAY, NETWORKDAYS, EDATE, SUMIFS, COUNTIFS, MINIFS, MAXIFS, SUMPRODUCT) and never by this project's code. Needs soffice; run by
  * hand when the scenario changes: node src/build/sample/referenceFigures.mjs
  */
 const scenario = readScenario();
@@ -106,6 +107,18 @@ lenders.forEach(([key], i) => {
   put("I", `SUMIFS(${range("I")},${range("B")},A${at},${range("H")},"")`);
 });
 
+const closed = `P!${names.Closed.replaceAll("$P.", "")}`;
+fillPieces(sheet, scenario, pieces);
+fillOthers(book, scenario, { serial, closed });
+fillDays(book, scenario, rows);
+const daysShown = serial(scenario.asOf) - serial(scenario.lastShootDay) + 12;
+const answers = book.addWorksheet("A");
+answerFormulas({ ...scenario, daysShown }, { pieces, closed }).forEach(([address, formula], i) => {
+  answers.getCell(`A${i + 1}`).value = address;
+  answers.getCell(`B${i + 1}`).value = { formula };
+  answers.getCell(`B${i + 1}`).numFmt = "0.0000000000";
+});
+
 const folder = mkdtempSync(join(tmpdir(), "figures-"));
 writeFileSync(join(folder, "figures.xlsx"), Buffer.from(await book.xlsx.writeBuffer()));
 const run = spawnSync("soffice", [
@@ -163,13 +176,58 @@ const lenderTotals = table("T").map((cells, i) => ({
   valueUnreadable: unreadable(lenders[i][0], "Ins. value"),
   backUnreadable: unreadable(lenders[i][0], "Date back"),
 }));
+/** What is listed goes by its day, then by its place in the sheet. */
+const listed = (entries) => entries.sort((a, b) => a.by - b.by || a.row - b.row).map(({ name }) => name);
+const line = (letter) => [...letter].reduce((sum, each) => sum * 26 + each.charCodeAt(0) - 64, 0) - 1;
+const lists = {
+  "Returns!A6": listed(
+    computed
+      .slice(0, rows)
+      .map((cells, row) => ({ name: pieces[row][0], by: Number(cells[11]), row, is: cells[line("AG")] === "1" }))
+      .filter(({ is }) => is),
+  ),
+  "Returns!J6": listed(
+    computed
+      .slice(0, rows)
+      .map((cells, row) => ({
+        name: pieces[row][0],
+        by: 0,
+        row,
+        is: Number(cells[line("AH")]) + Number(cells[line("AI")]) > 0,
+      }))
+      .filter(({ is }) => is),
+  ),
+  "To chase!A6": listed(
+    table("Q")
+      .map((cells, row) => ({ name: scenario.requests[row][0], by: Number(cells[1]), row, is: cells[4] === "1" }))
+      .filter(({ is }) => is),
+  ),
+  "Money!A6": listed(
+    table("C")
+      .map((cells, row) => ({ name: scenario.receipts[row][0], by: Number(cells[10]), row, is: Number(cells[9]) > 0 }))
+      .filter(({ is }) => is),
+  ),
+  "Value!D11": listed(
+    pieces
+      .map((cells, row) => ({
+        name: cells[0],
+        by: 0,
+        row,
+        is: Number(cells[column("Ins. value")]) > scenario.pieceLimit,
+      }))
+      .filter(({ is }) => is),
+  ),
+};
+const cells = Object.fromEntries(table("A").map(([address, value]) => [address, Number(value)]));
 const version = spawnSync("soffice", ["--version"]).stdout.toString().trim().split(" ").slice(0, 2).join(" ");
 const figures = {
-  source: `Computed with ${version} from its built-in WORKDAY, EDATE, SUMIFS, COUNTIFS, MINIFS and MAXIFS by src/build/sample/referenceFigures.mjs; nothing of this project's arithmetic took part.`,
+  source: `Computed with ${version} from its built-in WORKDAY, EDATE, SUMIFS, COUNTIFS, MINIFS, MAXIFS, SUMPRODUCT and NETWORKDAYS by src/build/sample/referenceFigures.mjs; nothing of this project's arithmetic took part.`,
   asOf: scenario.asOf,
   due,
   late,
   lenderTotals,
+  lists,
+  cells,
 };
 writeFileSync(
   new URL("../../../sample-workbooks/two-day-shoot.figures.json", import.meta.url),
