@@ -1,89 +1,90 @@
+import { type LeastWalk, nearWalks } from "./nearWalks";
 import type { Run } from "./run";
+import { walkRules } from "./walkRules";
+import type { WalkRules } from "./walkRules";
 
-/** Bounds from below what is still to come of a run; waiting is left out. */
+/** Bounds from below the travel that is still to come of a run. */
 export interface CompletionBound {
-  /** To be added for each stop that is still to be met. */
+  /** To be added for each stop that is not met yet. */
   readonly priceMs: readonly number[];
-  /** The least from a place with so many stops to come, without their prices. */
-  readonly leastMs: (place: number, stopsToCome: number) => number;
+  /** The least with so many stops to come, without their prices. */
+  readonly leastMs: LeastWalk;
 }
 
-interface Walks {
-  /** By stops to come and place: the least, where it goes next, and the same for the least that goes elsewhere. */
-  readonly leastMs: Float64Array;
-  readonly next: Int32Array;
-  readonly otherMs: Float64Array;
-  readonly otherNext: Int32Array;
+/** What an order comes to whose travel is to be bounded. */
+interface Bounded {
+  /** How many stops it meets. */
+  readonly toMeet: number;
+  /** Whether a stop may be one of those left out. */
+  readonly mayMiss: (stop: number) => boolean;
+  /** The stops that each must come after: bit 0 is stop 1. */
+  readonly mustFollow: readonly number[];
+  /** The travel of an order found otherwise; it only sets how far a price moves at a time. */
+  readonly targetMs: number;
 }
 
-const ROUNDS = 80;
+/** For each stop above so few that their orders are soon tried. */
+const ROUNDS = { above: 8, each: 6 };
+/** Few while the prices are sought, then as many as sharpen the bound for little. */
+const REMEMBERED = { atFirst: 3, atLast: 8 };
 
 /**
- * A bound on the time that some stops take from any place, by walks that may meet a stop again but not turn straight back, with a
- * price on each stop that rises while walks pass it by and falls while they meet it too often: the state-space relaxation of
- * Christofides, Mingozzi and Toth (1981) with Lagrange multipliers by subgradient steps.
- *
- * `targetMs` is what travel and visits come to in an order found otherwise; it only sets how far a price moves at a time.
+ * A bound on the travel to come by walks with a price on each stop that rises while walks pass it by and falls while they meet it too
+ * often: state-space relaxation (Christofides, Mingozzi and Toth 1981) with Lagrange multipliers by subgradient steps. A stop that may
+ * be left out has no price above 0.
  */
-export function completionBound(run: Run, targetMs: number): CompletionBound {
-  const { stopCount } = run;
-  const size = stopCount + 1;
-  let priceMs: readonly number[] = Array<number>(size).fill(0);
-  let walks = shortestWalks(run, priceMs);
-  let best = { boundMs: -Infinity, priceMs, walks };
-  for (let round = 0; round < ROUNDS; round++) {
-    const boundMs = priceMs.reduce((sum, price) => sum + price, walks.leastMs[stopCount * size]!);
-    if (boundMs > best.boundMs) best = { boundMs, priceMs, walks };
-    const met = timesMet(walks, stopCount);
-    const off = met.reduce((sum, times, stop) => sum + (stop === 0 ? 0 : (1 - times) ** 2), 0);
-    const stepMs = ((2 - (1.9 * round) / ROUNDS) * (targetMs - boundMs)) / off;
+export function completionBound(run: Run, { toMeet, mayMiss, mustFollow, targetMs }: Bounded): CompletionBound {
+  const rules = walkRules(run, REMEMBERED.atFirst, mustFollow);
+  let priceMs: readonly number[] = run.rank.map(() => 0);
+  let best = { boundMs: -Infinity, priceMs };
+  const rounds = ROUNDS.each * (run.stopCount - ROUNDS.above);
+  for (let round = 0; round < rounds; round++) {
+    const least = pricedWalks(run, rules, toMeet, priceMs);
+    const boundMs = priceMs.reduce((sum, price) => sum + price, least(0, toMeet, 0));
+    if (boundMs > best.boundMs) best = { boundMs, priceMs };
+    const times = timesMet(run, rules, least, toMeet, priceMs);
+    const off = times.reduce((sum, met, stop) => sum + (stop === 0 ? 0 : (1 - met) ** 2), 0);
+    const stepMs = ((2 - (1.9 * round) / rounds) * (targetMs - boundMs)) / off;
     if (!(stepMs > 0 && stepMs < Infinity)) break;
-    priceMs = priceMs.map((price, stop) => (stop === 0 ? 0 : price + stepMs * (1 - met[stop]!)));
-    walks = shortestWalks(run, priceMs);
+    priceMs = priceMs.map((price, stop) => {
+      const next = stop === 0 ? 0 : price + stepMs * (1 - times[stop]!);
+      return mayMiss(stop) ? Math.min(0, next) : next;
+    });
   }
-  const { leastMs } = best.walks;
-  return { priceMs: best.priceMs, leastMs: (place, stopsToCome) => leastMs[stopsToCome * size + place]! };
+  const sharper = walkRules(run, REMEMBERED.atLast, mustFollow);
+  return { priceMs: best.priceMs, leastMs: pricedWalks(run, sharper, toMeet, best.priceMs) };
 }
 
-function shortestWalks({ stopCount, travelMs, visitMs, returns }: Run, priceMs: readonly number[]): Walks {
-  const size = stopCount + 1;
-  const leastMs = new Float64Array(size * size).fill(Infinity);
-  const otherMs = new Float64Array(size * size).fill(Infinity);
-  const next = new Int32Array(size * size);
-  const otherNext = new Int32Array(size * size);
-  for (let place = 0; place < size; place++) leastMs[place] = returns ? travelMs[place]![0]! : 0;
-  for (let cell = size; cell < size * size; cell++) {
-    const place = cell % size;
-    for (let stop = 1; stop < size; stop++) {
-      if (stop === place) continue;
-      const onward = cell - size - place + stop;
-      const turnsBack = onward >= size && next[onward] === place;
-      const walkMs =
-        travelMs[place]![stop]! + visitMs[stop]! - priceMs[stop]! + (turnsBack ? otherMs : leastMs)[onward]!;
-      if (walkMs < leastMs[cell]!) {
-        otherMs[cell] = leastMs[cell]!;
-        otherNext[cell] = next[cell]!;
-        leastMs[cell] = walkMs;
-        next[cell] = stop;
-      } else if (walkMs < otherMs[cell]!) {
-        otherMs[cell] = walkMs;
-        otherNext[cell] = stop;
-      }
+function pricedWalks(run: Run, rules: WalkRules, toMeet: number, priceMs: readonly number[]): LeastWalk {
+  return nearWalks(rules, toMeet, {
+    atEnd: (place) => (run.returns && place !== 0 ? run.travelMs[place]![0]! : 0),
+    visit: (stop, cost) => cost - priceMs[stop]!,
+    leave: (place, next, cost) => run.travelMs[place]![next]! + cost,
+  });
+}
+
+/** About how often the least walk from the start meets each stop: what it remembers besides the place before is left out. */
+function timesMet(
+  run: Run,
+  { mayFollow }: WalkRules,
+  least: LeastWalk,
+  toMeet: number,
+  priceMs: readonly number[],
+): readonly number[] {
+  const times = run.rank.map(() => 0);
+  for (let toCome = toMeet, place = 0; toCome > 0; toCome--) {
+    let next = 0;
+    let leastMs = Infinity;
+    for (let stop = 1; stop <= run.stopCount; stop++) {
+      if (stop === place || !mayFollow[place]![stop]!) continue;
+      const before = place === 0 ? 0 : 1 << (place - 1);
+      const wayMs = run.travelMs[place]![stop]! - priceMs[stop]! + least(stop, toCome - 1, before);
+      if (wayMs >= leastMs) continue;
+      leastMs = wayMs;
+      next = stop;
     }
-  }
-  return { leastMs, next, otherMs, otherNext };
-}
-
-/** How often the least walk from the start meets each stop. */
-function timesMet({ next, otherNext }: Walks, stopCount: number): readonly number[] {
-  const size = stopCount + 1;
-  const times = Array<number>(size).fill(0);
-  for (let toCome = stopCount, place = 0, before = -1; toCome > 0; toCome--) {
-    const cell = toCome * size + place;
-    const stop = next[cell] === before ? otherNext[cell]! : next[cell]!;
-    times[stop]!++;
-    before = place;
-    place = stop;
+    times[next]!++;
+    place = next;
   }
   return times;
 }

@@ -1,13 +1,15 @@
 import { completionBound } from "./completionBound";
-import { earliestEnds } from "./earliestEnds";
+import { doorLimits } from "./doorLimits";
+import { type EarliestEnds, earliestEnds } from "./earliestEnds";
 import { leastTravelOrder } from "./leastTravelOrder";
+import { never } from "./never";
 import { orderCost } from "./orderCost";
 import type { Run } from "./run";
 import type { RunOrder } from "./runOrder";
 import { stopWorths } from "./stopWorths";
 
-/** About a third of a second of one core. */
-const MOST_STEPS = 8_000_000;
+/** About two seconds of one core. */
+const MOST_STEPS = 60_000_000;
 
 /**
  * The order that meets the most and the most urgent, ends soonest and travels least, proved; null where that would take too long.
@@ -16,19 +18,45 @@ const MOST_STEPS = 8_000_000;
  * nothing ends sooner or travels less. At most 20 stops.
  */
 export function exactOrder(run: Run, found: RunOrder): RunOrder | null {
+  const { stopCount } = run;
   const worths = stopWorths(run.rank.slice(1));
-  const worthMet = found.order.reduce((sum, stop) => sum + worths[stop - 1]!, 0);
-  const worthOfAll = worths.reduce((sum, worth) => sum + worth, 0);
-  // Whether all can be met is soon told: where one stop is out of reach, the state is dropped.
-  const whole = worthMet < worthOfAll ? { worth: worthOfAll, endMs: Infinity } : null;
-  const bound = completionBound(run, found.travelMs + found.order.reduce((sum, stop) => sum + run.visitMs[stop]!, 0));
-  let ends = whole === null ? null : earliestEnds(run, worths, whole, bound, MOST_STEPS);
-  if (ends === null || ends.worth < 0)
-    ends = earliestEnds(run, worths, { worth: worthMet, endMs: found.endMs }, bound, MOST_STEPS);
-  if (ends === null || ends.worth < 0) {
-    const leastMs = bound.priceMs.reduce((sum, price) => sum + price, run.leaveMs + bound.leastMs(0, run.stopCount));
-    return whole === null && found.endMs < leastMs + 0.5 ? { ...found, isProved: true } : null;
+  const met = found.order.reduce((sum, stop) => sum + worths[stop - 1]!, 0);
+  const all = worths.reduce((sum, worth) => sum + worth, 0);
+  const unknown = { endMs: never, travelMs: never };
+
+  let ends: EarliestEnds | null = null;
+  if (met < all) {
+    // Whether all can be met is soon told: where one stop is out of reach, the state is dropped.
+    ends = earliestEnds(run, worths, { worth: all, ...unknown, toMeet: stopCount }, null, MOST_STEPS);
+    if (ends === null) return null;
+    if (ends.worth < 0)
+      ends = earliestEnds(run, worths, { worth: met + 1, ...unknown, toMeet: null }, null, MOST_STEPS);
+    if (ends === null) return null;
   }
-  const { order, isSure } = leastTravelOrder(run, ends);
-  return { order, ...orderCost(run, order), isProved: isSure };
+  if (ends === null || ends.worth < 0) {
+    const toMeet = found.order.length;
+    const { mustFollow } = doorLimits(run, found.endMs, met === all);
+    const isMet = (stop: number): boolean => found.order.includes(stop);
+    // Of the stops of one rank either all are met or any may be missed.
+    const mayMiss = (stop: number): boolean =>
+      run.rank.some((rank, other) => other > 0 && rank === run.rank[stop] && !isMet(other));
+    const bound = completionBound(run, { toMeet, mayMiss, mustFollow, targetMs: found.travelMs });
+    const leastMs = bound.leastMs(0, toMeet, 0) + bound.priceMs.reduce((sum, price) => sum + price, 0) + 0.5;
+    const visits = run.visitMs.reduce((sum, visit) => sum + visit, 0);
+    const isLeast =
+      met === all && found.travelMs < leastMs && found.endMs < run.leaveMs + visits + leastMs
+        ? { ...found, isProved: true }
+        : null;
+    // With as many ties as there are orders, the rows as they stand come first.
+    if (isLeast !== null && found.order.every((stop, index) => stop === index + 1)) return isLeast;
+    const goal = { worth: met, endMs: found.endMs, travelMs: found.travelMs, toMeet };
+    ends = earliestEnds(run, worths, goal, bound, MOST_STEPS);
+    if (ends === null) return isLeast;
+  }
+  const isFound = ends.worth === met && ends.endMs === found.endMs;
+  for (let mostMs = isFound ? found.travelMs : ends.leastTravelMs; ; mostMs += ends.leastTravelMs * 0.03 + 1) {
+    const order = leastTravelOrder(run, worths, ends, mostMs, MOST_STEPS);
+    if (order === null) return null;
+    if (order.length > 0 || ends.worth === 0) return { order, ...orderCost(run, order), isProved: true };
+  }
 }

@@ -11,42 +11,49 @@ interface WayOn {
   readonly travelMs: number;
 }
 
-/** More ways than these from one state, and the tie by least travel is no longer sure; whether it ends in time is. */
-const MOST_WAYS = 64;
-
 /**
- * Of the orders that meet the most and end soonest, the one with least travel, and of those the first by row.
+ * Of the orders that meet the most and end soonest, the one with least travel, and of those the first by row; no stop at all where every
+ * one travels more than `mostMs`, null where more than `stepLimit` ways are to be looked at.
  *
- * Goes back from the end with the latest times at which each state may be left, keeps of the ways on from a state those that
- * no other equals in both lateness and travel, and then goes forward along them, nearest row first.
+ * Goes back from the end with the latest times at which each state may be left, keeps of the ways on from a state those that come to
+ * no more travel than that and that no other equals in both lateness and travel, and then goes forward along them, nearest row first.
  */
-export function leastTravelOrder(run: Run, ends: EarliestEnds): { order: readonly number[]; isSure: boolean } {
+export function leastTravelOrder(
+  run: Run,
+  worths: readonly number[],
+  ends: EarliestEnds,
+  mostMs: number,
+  stepLimit: number,
+): readonly number[] | null {
   const { stopCount, travelMs } = run;
   const waysOn = new Map<number, WayOn[]>();
   const keyOf = (set: number, last: number): number => set * 32 + last;
-  let isSure = true;
+  let steps = 0;
 
   function add(set: number, last: number, way: WayOn): void {
-    if (way.leaveByMs < ends.at(set, last)) return;
-    const known = waysOn.get(keyOf(set, last)) ?? [];
-    if (known.some((other) => other.leaveByMs >= way.leaveByMs && other.travelMs <= way.travelMs)) return;
-    const kept = known.filter((other) => other.leaveByMs > way.leaveByMs || other.travelMs < way.travelMs);
-    kept.push(way);
-    if (kept.length > MOST_WAYS) {
-      // The latest must stay, so that there is always a way on.
-      kept.sort((a, b) => b.leaveByMs - a.leaveByMs);
-      kept.pop();
-      isSure = false;
+    steps++;
+    if (way.leaveByMs < ends.endAt(set, last) || way.travelMs + ends.travelAt(set, last) > mostMs) return;
+    const key = keyOf(set, last);
+    const known = waysOn.get(key);
+    if (known === undefined) {
+      waysOn.set(key, [way]);
+      return;
     }
-    waysOn.set(keyOf(set, last), kept);
+    for (const other of known) if (other.leaveByMs >= way.leaveByMs && other.travelMs <= way.travelMs) return;
+    let kept = 0;
+    for (const other of known)
+      if (other.leaveByMs > way.leaveByMs || other.travelMs < way.travelMs) known[kept++] = other;
+    known.length = kept;
+    known.push(way);
   }
 
   for (let index = ends.sets.length - 1; index > 0; index--) {
     const set = ends.sets[index]!;
-    const isEnd = ends.worthOf(set) === ends.worth;
+    let worth = 0;
+    for (let stop = 1; stop <= stopCount; stop++) if (set & (1 << (stop - 1))) worth += worths[stop - 1]!;
     for (let last = 1; last <= stopCount; last++) {
       if (!(set & (1 << (last - 1)))) continue;
-      if (isEnd && runEnd(run, last, ends.at(set, last)) <= ends.endMs) {
+      if (worth === ends.worth && runEnd(run, last, ends.endAt(set, last)) <= ends.endMs) {
         const back = run.returns ? travelMs[last]![0]! : 0;
         add(set, last, { leaveByMs: ends.endMs - back, travelMs: back });
       }
@@ -58,29 +65,32 @@ export function leastTravelOrder(run: Run, ends: EarliestEnds): { order: readonl
           const leg = travelMs[from]![last]!;
           add(before, from, { leaveByMs: arriveByMs - leg, travelMs: way.travelMs + leg });
         }
+        if (steps > stepLimit) return null;
       }
     }
   }
 
   const order: number[] = [];
   let leaveMs = run.leaveMs;
-  for (let set = 0, last = 0; ends.worthOf(set) !== ends.worth;) {
+  for (let set = 0, last = 0, sum = 0; sum !== ends.worth;) {
     let next = 0;
-    let leastTravelMs = never;
+    let leastMs = never;
     for (let stop = 1; stop <= stopCount; stop++) {
       if (set & (1 << (stop - 1))) continue;
       const leg = travelMs[last]![stop]!;
       const over = visitEnd(run, stop, leaveMs + leg);
       for (const way of waysOn.get(keyOf(set | (1 << (stop - 1)), stop)) ?? []) {
-        if (over > way.leaveByMs || leg + way.travelMs >= leastTravelMs) continue;
+        if (over > way.leaveByMs || leg + way.travelMs >= leastMs) continue;
         next = stop;
-        leastTravelMs = leg + way.travelMs;
+        leastMs = leg + way.travelMs;
       }
     }
+    if (next === 0) return [];
     leaveMs = visitEnd(run, next, leaveMs + travelMs[last]![next]!);
     set |= 1 << (next - 1);
+    sum += worths[next - 1]!;
     last = next;
     order.push(next);
   }
-  return { order, isSure };
+  return order;
 }
