@@ -79,4 +79,4 @@ const runCase: RunCase = async (index) => {
     return error instanceof Error ? error.message : String(error);
   }
 };
-Object.assign(globalThis, { runCase });
+Object.assign(globalThis, { runCase, bench });

@@ -1,5 +1,13 @@
 import type { Cell as FileCell } from "@cj-tech-master/excelts";
-import { BooleanNumber, HorizontalAlign, VerticalAlign, WrapStrategy, type IStyleData } from "@univerjs/core";
+import {
+  BooleanNumber,
+  HorizontalAlign,
+  VerticalAlign,
+  WrapStrategy,
+  type IBorderData,
+  type IStyleData,
+} from "@univerjs/core";
+import { borderStyles } from "./borderStyles";
 
 const HORIZONTAL: Readonly<Record<string, HorizontalAlign>> = {
   left: HorizontalAlign.LEFT,
@@ -12,9 +20,23 @@ const VERTICAL: Readonly<Record<string, VerticalAlign>> = {
   bottom: VerticalAlign.BOTTOM,
 };
 
+const SIDES = [
+  ["top", "t"],
+  ["bottom", "b"],
+  ["left", "l"],
+  ["right", "r"],
+] as const;
+
 /** How a cell of the file looks, as far as the bench shows it; the file keeps the rest. */
-export function cellStyle({ numFmt, font, fill, alignment }: FileCell): IStyleData {
+export function cellStyle({ numFmt, font, fill, alignment, border }: FileCell): IStyleData {
   const style: IStyleData = {};
+  const lines: IBorderData = {};
+  for (const [side, key] of SIDES) {
+    const line = border?.[side];
+    const kind = borderStyles[line?.style ?? ""];
+    if (kind !== undefined) lines[key] = { s: kind, cl: { rgb: rgb(line?.color?.argb) ?? "#000000" } };
+  }
+  if (Object.keys(lines).length > 0) style.bd = lines;
   if (typeof numFmt === "string" && numFmt !== "General") style.n = { pattern: numFmt };
   if (font?.bold === true) style.bl = BooleanNumber.TRUE;
   if (font?.italic === true) style.it = BooleanNumber.TRUE;

@@ -4,9 +4,12 @@ import { fail } from "../../domain/fail";
 import type { Outcome } from "../../domain/outcome";
 import { succeed } from "../../domain/succeed";
 import type { FilePicture } from "./FilePicture";
+import type { OpenedFilters } from "./OpenedFilters";
 import { readBook, type Book } from "./readBook";
+import { readFilters } from "./readFilters";
 import { readPictures } from "./readPictures";
 import { unpackWorkbook, type WorkbookParts } from "./unpackWorkbook";
+import { withFilters } from "./withFilters";
 import { workbookData } from "./workbookData";
 
 /** A workbook file as it was opened: what the grid shows, and the parts that saving patches. */
@@ -15,6 +18,8 @@ export interface OpenedFile {
   readonly parts: WorkbookParts;
   readonly book: Book;
   readonly data: IWorkbookData;
+  /** The filters that the grid was given, by sheet. */
+  readonly filters: ReadonlyMap<string, OpenedFilters>;
   /** The pictures that lie over its cells or stand in them, as it was opened. */
   readonly pictures: readonly FilePicture[];
 }
@@ -35,8 +40,10 @@ export async function openWorkbookFile(
     const book = readBook(parts);
     if (book.sheets.every(({ path }) => path === null))
       return fail("file-not-opened", { file: fileName, why: "it has no sheet with cells" });
-    const data = workbookData(workbook, book, fileName, unitId);
-    return succeed({ fileName, parts, book, data, pictures: readPictures(parts, book, data) });
+    const plain = workbookData(workbook, book, fileName, unitId);
+    const filters = readFilters(parts, book, plain);
+    const data = withFilters(plain, filters);
+    return succeed({ fileName, parts, book, data, filters, pictures: readPictures(parts, book, data) });
   } catch {
     const why = "it is damaged; open it in Excel, let it be repaired, and save it again";
     return fail("file-not-opened", { file: fileName, why });

@@ -19,7 +19,8 @@ export function validationResource(worksheet: Worksheet): ISheetDataValidationRu
     formula1: listSource(String((rule as { formulae?: unknown[] }).formulae?.[0] ?? "")),
     ranges: areas,
     allowBlank: true,
-    showErrorMessage: true,
+    // A list that the file does not enforce helps and refuses nothing.
+    showErrorMessage: rule.showErrorMessage === true,
     error: rule.error ?? "Choose one of the list.",
     errorStyle: rule.errorStyle === "warning" ? DataValidationErrorStyle.WARNING : DataValidationErrorStyle.STOP,
     renderMode: DataValidationRenderMode.ARROW,

@@ -12,6 +12,7 @@ import { firstCalculation } from "../grid/firstCalculation";
 import { formatSpills } from "../grid/formatSpills";
 import { growTables } from "../grid/growTables";
 import { protectSheets } from "../grid/protectSheets";
+import { startTableFilters } from "../grid/startTableFilters";
 import { selectFirstCells } from "../grid/selectFirstCells";
 import { createBenchPort } from "../port/createBenchPort";
 import { heldPictures } from "../port/heldPictures";
@@ -148,6 +149,7 @@ async function layOut(
     pictureBytes: ({ path }) => file.parts[path] ?? new Uint8Array(),
   });
   await calculated;
+  startTableFilters(open, file.filters);
   await protectSheets(
     open,
     file.book.sheets.filter(({ isProtected }) => isProtected).map(({ sheetId }) => sheetId),

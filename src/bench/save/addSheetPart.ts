@@ -5,10 +5,15 @@ import { addPart } from "./addPart";
 import { addTableParts } from "./addTableParts";
 import { changedCells } from "./changedCells";
 import { columnPatch } from "./columnPatch";
+import { freezePatch } from "./freezePatch";
+import { filterPatch } from "./filterPatch";
+import { formatPatch } from "./formatPatch";
+import { insertBefore } from "./insertBefore";
+import { listPatch } from "./listPatch";
+import { rowPatch } from "./rowPatch";
 import { mergePatch } from "./mergePatch";
 import { patchCells } from "./patchCells";
 import type { SavingSheet } from "./savingBook";
-import { sheetEndXml } from "./sheetEndXml";
 import { printSheetXml, type SheetXml } from "./sheetXml";
 import type { StylePatch } from "./stylePatch";
 
@@ -33,11 +38,12 @@ export function addSheetPart(
     isArray: () => false,
     format: (_row, _column, before, now) => styles.formatLike(0, before, now),
   });
-  const filled = patchCells(EMPTY, wanted);
+  const hidden = new Map([...sheet.filteredRows].map((row) => [row, { heightPoints: null, hidden: true }]));
+  const filled = rowPatch(patchCells(EMPTY, wanted), hidden);
   const xml = printSheetXml({
     ...filled,
-    before: columnPatch(filled.before, sheet.columns, ""),
-    after: mergePatch(filled.after, sheet.merges, "").replace("</worksheet>", `${sheetEndXml(sheet)}</worksheet>`),
+    before: columnPatch(freezePatch(filled.before, sheet.freeze, ""), sheet.columns, ""),
+    after: endXml(filled.after, sheet, styles),
   });
   let number = 1;
   while (parts[`xl/worksheets/sheet${number}.xml`] !== undefined) number++;
@@ -52,4 +58,15 @@ export function addSheetPart(
     strFromU8(added["xl/_rels/workbook.xml.rels"] ?? new Uint8Array()).match(/<Relationship\b[^>]*>/g) ?? [];
   const entry = relationships.find((tag) => xmlAttribute(tag, "Target") === `worksheets/sheet${number}.xml`);
   return { parts: added, relationship: xmlAttribute(entry ?? "", "Id") ?? "" };
+}
+
+/** What follows the cells of a sheet that was added, each kind at its place. */
+function endXml(after: string, sheet: SavingSheet, styles: StylePatch): string {
+  const merged = mergePatch(after, sheet.merges, "");
+  const filtered = sheet.filter === null ? merged : filterPatch(merged, sheet.filter, "");
+  const formatted = formatPatch(filtered, [], sheet.formats, styles.differential, "");
+  const listed = listPatch(formatted, sheet.lists, "");
+  const tables = sheet.tables.map((_, index) => `<tablePart r:id="rId${index + 1}"/>`);
+  if (tables.length === 0) return listed;
+  return insertBefore(listed, "tableParts", `<tableParts count="${tables.length}">${tables.join("")}</tableParts>`);
 }

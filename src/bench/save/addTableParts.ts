@@ -2,6 +2,7 @@ import { strFromU8, strToU8 } from "fflate";
 import type { WorkbookParts } from "../file/unpackWorkbook";
 import { xmlAttribute } from "../../sheet/xmlAttribute";
 import { xmlEscape } from "../../sheet/xmlEscape";
+import { filterXml } from "./filterXml";
 import type { SavingTable } from "./savingBook";
 
 const TYPES = "[Content_Types].xml";
@@ -41,7 +42,7 @@ function highestId(parts: WorkbookParts): number {
   return Math.max(0, ...ids);
 }
 
-function tableXml({ name, reference, headings }: SavingTable, id: number): string {
+function tableXml({ name, reference, headings, filters }: SavingTable, id: number): string {
   const columns = headings
     .map((heading, index) => `<tableColumn id="${index + 1}" name="${xmlEscape(heading)}"/>`)
     .join("");
@@ -49,7 +50,7 @@ function tableXml({ name, reference, headings }: SavingTable, id: number): strin
   return (
     '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
     `<table xmlns="${MAIN}" id="${id}" name="${called}" displayName="${called}" ref="${reference}" totalsRowShown="0">` +
-    `<autoFilter ref="${reference}"/><tableColumns count="${headings.length}">${columns}</tableColumns>` +
+    `${filterXml({ reference, columns: filters }, "")}<tableColumns count="${headings.length}">${columns}</tableColumns>` +
     '<tableStyleInfo name="TableStyleLight1" showFirstColumn="0" showLastColumn="0" showRowStripes="1" showColumnStripes="0"/></table>'
   );
 }

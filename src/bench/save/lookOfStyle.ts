@@ -1,4 +1,12 @@
-import { BooleanNumber, HorizontalAlign, WrapStrategy, type IStyleData, type Nullable } from "@univerjs/core";
+import {
+  BooleanNumber,
+  HorizontalAlign,
+  WrapStrategy,
+  type IBorderStyleData,
+  type IStyleData,
+  type Nullable,
+} from "@univerjs/core";
+import { borderStyles } from "../file/borderStyles";
 
 /** What of a cell's look the bench shows and saves. */
 export interface Look {
@@ -10,6 +18,8 @@ export interface Look {
   readonly background: string | null;
   readonly wrap: boolean;
   readonly across: "left" | "center" | "right" | null;
+  /** The lines around it, each as "thin #RRGGBB", or null for none. */
+  readonly lines: Readonly<Record<"left" | "right" | "top" | "bottom", string | null>>;
 }
 
 export function lookOfStyle(style: Nullable<IStyleData>): Look {
@@ -22,7 +32,20 @@ export function lookOfStyle(style: Nullable<IStyleData>): Look {
     background: sixDigits(style?.bg?.rgb),
     wrap: style?.tb === WrapStrategy.WRAP,
     across: style?.ht === HorizontalAlign.RIGHT ? "right" : across,
+    lines: {
+      left: lineOf(style?.bd?.l),
+      right: lineOf(style?.bd?.r),
+      top: lineOf(style?.bd?.t),
+      bottom: lineOf(style?.bd?.b),
+    },
   };
+}
+
+const LINE_NAMES = new Map(Object.entries(borderStyles).map(([name, kind]) => [kind, name]));
+
+function lineOf(line: Nullable<IBorderStyleData>): string | null {
+  const name = line ? LINE_NAMES.get(line.s) : undefined;
+  return name === undefined ? null : `${name} ${sixDigits(line?.cl.rgb) ?? "#000000"}`;
 }
 
 /** "#abc", "rgb(1,2,3)" and "#AABBCC" in one form. */

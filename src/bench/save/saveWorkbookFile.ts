@@ -1,12 +1,15 @@
 import { strFromU8, strToU8, zipSync, type Zippable } from "fflate";
 import { xmlAttribute } from "../../sheet/xmlAttribute";
 import type { OpenedFile } from "../file/openWorkbookFile";
+import type { OpenedFilters } from "../file/OpenedFilters";
+import { resourceOf } from "../file/resourceOf";
 import { relationshipsOf } from "../file/relationshipsOf";
 import type { WorkbookParts } from "../file/unpackWorkbook";
 import { addSheetPart } from "./addSheetPart";
 import { bookPatch, type ListedSheet } from "./bookPatch";
 import { drawingPatch } from "./drawingPatch";
 import { dynamicArrayParts } from "./dynamicArrayParts";
+import { formatsOf, type GridFormat } from "./formatsOf";
 import { mapFormulaElements } from "./mapFormulaElements";
 import { removePart } from "./removePart";
 import { renamedFormula } from "./renamedFormula";
@@ -23,6 +26,8 @@ const STYLES = "xl/styles.xml";
 /** How hard to pack: 6 for a file to keep, 1 for a copy made while somebody works. */
 type Packing = 1 | 6;
 
+const NO_FILTERS: OpenedFilters = { filter: null, ofTables: new Map(), rows: new Set() };
+
 /**
  * The workbook's file with all that changed in the grid since it was opened. Only the parts that changed are written
  * anew, and in a sheet only the cells that changed: what the bench does not know stays as it was.
@@ -34,6 +39,7 @@ export function saveWorkbookFile(file: OpenedFile, now: SavingBook, packing: Pac
     if (xml !== text(path)) parts = { ...parts, [path]: strToU8(xml) };
   };
   const styles = stylePatch(text(STYLES));
+  const formats = resourceOf<GridFormat[]>(file.data, "SHEET_CONDITIONAL_FORMATTING_PLUGIN");
   const listed: ListedSheet[] = [];
   const kept = new Set<string>();
   for (const sheet of now.sheets) {
@@ -45,7 +51,14 @@ export function saveWorkbookFile(file: OpenedFile, now: SavingBook, packing: Pac
       continue;
     }
     const data = file.data.sheets[book.sheetId] ?? {};
-    const opened = { book, xml: text(book.path), data, styles: file.data.styles };
+    const opened = {
+      book,
+      xml: text(book.path),
+      data,
+      styles: file.data.styles,
+      formats: formatsOf(formats[book.sheetId] ?? []),
+      filters: file.filters.get(book.sheetId) ?? NO_FILTERS,
+    };
     write(book.path, savedSheetXml(opened, sheet, now.structure, styles));
     const edits = now.structure.filter(({ sheetId }) => sheetId === book.sheetId);
     for (const target of edits.length === 0 ? [] : relationshipsOf(parts, book.path).values()) {
@@ -60,7 +73,7 @@ export function saveWorkbookFile(file: OpenedFile, now: SavingBook, packing: Pac
     else if (!kept.has(book.relationship)) parts = removePart(parts, book.path);
   }
   write(STYLES, styles.xml());
-  parts = writeKeptPart(patchTables(parts, now), now.kept);
+  parts = writeKeptPart(patchTables(parts, file, now), now.kept);
   parts = patchFormulas(parts, file, now);
   if (!isChanged(parts, file, listed)) return zipped(file.parts, packing);
   parts = { ...parts, [BOOK]: strToU8(bookPatch(strFromU8(parts[BOOK] ?? new Uint8Array()), listed, now.activeSheet)) };
@@ -83,7 +96,8 @@ function isChanged(parts: WorkbookParts, file: OpenedFile, listed: readonly List
   );
 }
 
-function patchTables(parts: WorkbookParts, now: SavingBook): WorkbookParts {
+function patchTables(parts: WorkbookParts, file: OpenedFile, now: SavingBook): WorkbookParts {
+  const opened = new Map([...file.filters.values()].flatMap(({ ofTables }) => [...ofTables]));
   const tables = new Map(now.sheets.flatMap((sheet) => sheet.tables.map((table) => [table.name.toLowerCase(), table])));
   const patched = { ...parts };
   for (const [path, bytes] of Object.entries(parts)) {
@@ -91,7 +105,7 @@ function patchTables(parts: WorkbookParts, now: SavingBook): WorkbookParts {
     const xml = strFromU8(bytes);
     const name = xmlAttribute(/<table\b[^>]*>/.exec(xml)?.[0] ?? "", "displayName") ?? "";
     const table = tables.get(name.toLowerCase());
-    const saved = table === undefined ? xml : tablePatch(xml, table.reference, table.headings);
+    const saved = table === undefined ? xml : tablePatch(xml, table, opened.get(table.name) ?? []);
     if (saved !== xml) patched[path] = strToU8(saved);
   }
   return patched;

@@ -4,6 +4,13 @@ import type { BookSheet } from "../file/readBook";
 import { changedCells } from "./changedCells";
 import { columnPatch } from "./columnPatch";
 import { columnStates } from "./columnStates";
+import { freezePatch } from "./freezePatch";
+import { formatPatch } from "./formatPatch";
+import { listPatch } from "./listPatch";
+import { filterPatch } from "./filterPatch";
+import type { OpenedFilters } from "../file/OpenedFilters";
+import type { SavingFormat } from "./SavingFormat";
+import { shiftedReference } from "./shiftedReference";
 import { mergePatch } from "./mergePatch";
 import { openedState } from "./openedState";
 import { patchCells } from "./patchCells";
@@ -22,11 +29,13 @@ export interface OpenedSheet {
   readonly xml: string;
   readonly data: Partial<IWorksheetData>;
   readonly styles: Readonly<Record<string, unknown>>;
+  readonly formats: readonly SavingFormat[];
+  readonly filters: OpenedFilters;
 }
 
 /** A sheet's part with all that changed since it was opened; the very same text where nothing did. */
 export function savedSheetXml(
-  { book, xml, data, styles }: OpenedSheet,
+  { book, xml, data, styles, formats, filters }: OpenedSheet,
   now: SavingSheet,
   structure: readonly StructureEdit[],
   stylePatch: StylePatch,
@@ -50,17 +59,39 @@ export function savedSheetXml(
     format: (row, column, before, after) => stylePatch.formatLike(formatAt(row, column), before, after),
   });
   const sharedAlone = wanted.every(({ row, column }) => kinds.get(cellName(row, column)) === "shared");
-  const rows = changedRows(data, now, edits);
+  const rows = changedRows(data, filters.rows, now, edits);
   const columns = columnStates({ columnData: data.columnData ?? {} });
   const columnsChanged = edits.every(({ axis }) => axis === "row") && text(columns) !== text(now.columns);
   const merges = (sheet.after.match(/<(?:\w+:)?mergeCell\s[^>]*>/g) ?? []).map(
     (tag) => /\sref="([^"]*)"/.exec(tag)?.[1] ?? "",
   );
   const mergesChanged = [...merges].sort().join() !== [...now.merges].sort().join();
-  if (edits.length === 0 && sharedAlone && rows.size === 0 && !columnsChanged && !mergesChanged) {
+  const filterChanged =
+    JSON.stringify(filters.filter) !== JSON.stringify(now.filter) && (now.filter !== null || filters.filter !== null);
+  const filtered = filterChanged ? filterPatch(sheet.after, now.filter, sheet.prefix) : sheet.after;
+  const listed = listPatch(filtered, now.lists, sheet.prefix);
+  const formatted = formatPatch(
+    listed,
+    shiftedFormats(formats, edits),
+    now.formats,
+    stylePatch.differential,
+    sheet.prefix,
+  );
+  const endChanged = formatted !== sheet.after;
+  const frozen = freezePatch(sheet.before, now.freeze, sheet.prefix);
+  const freezeChanged = frozen !== sheet.before;
+  if (
+    edits.length === 0 &&
+    sharedAlone &&
+    rows.size === 0 &&
+    !columnsChanged &&
+    !mergesChanged &&
+    !freezeChanged &&
+    !endChanged
+  ) {
     if (!wanted.some(({ row, column }) => differs(opened, now, row, column))) return xml;
   }
-  sheet = rowPatch(patchCells(sheet, wanted), rows);
+  sheet = { ...rowPatch(patchCells(sheet, wanted), rows), before: frozen, after: formatted };
   if (columnsChanged) sheet = { ...sheet, before: columnPatch(sheet.before, now.columns, sheet.prefix) };
   if (mergesChanged) sheet = { ...sheet, after: mergePatch(sheet.after, now.merges, sheet.prefix) };
   return printSheetXml(sheet);
@@ -73,6 +104,17 @@ function differs(opened: ReturnType<typeof openedState>, now: SavingSheet, row: 
 
 function text(columns: ReadonlyMap<number, unknown>): string {
   return JSON.stringify([...columns].sort(([a], [b]) => a - b));
+}
+
+function shiftedFormats(formats: readonly SavingFormat[], edits: readonly StructureEdit[]): SavingFormat[] {
+  return formats.map((format) => {
+    const places = format.reference.split(" ").flatMap((place) => {
+      return (
+        edits.reduce<string | null>((held, edit) => (held === null ? null : shiftedReference(held, edit)), place) ?? []
+      );
+    });
+    return { ...format, reference: places.join(" ") };
+  });
 }
 
 /** Which cells of the part hold a formula of more than one cell. */
@@ -101,6 +143,7 @@ const POINTS_A_PIXEL = 72 / 96;
 /** Rows that became higher or lower by hand, were hidden or shown. */
 function changedRows(
   data: Partial<IWorksheetData>,
+  filteredBefore: ReadonlySet<number>,
   now: SavingSheet,
   edits: readonly StructureEdit[],
 ): Map<number, RowState> {
@@ -111,12 +154,21 @@ function changedRows(
       .reduce<number | null>((at, edit) => (at === null ? null : shiftedIndex(at, edit)), Number(row));
     if (moved !== null && held) before.set(moved, held);
   }
+  const wereFiltered = new Set(
+    [...filteredBefore].map((row) =>
+      edits
+        .filter(({ axis }) => axis === "row")
+        .reduce<number | null>((at, edit) => (at === null ? null : shiftedIndex(at, edit)), row),
+    ),
+  );
   const changed = new Map<number, RowState>();
-  for (const [key, held] of Object.entries(now.rowData)) {
-    const row = Number(key);
+  const touched = [...Object.keys(now.rowData).map(Number), ...now.filteredRows, ...wereFiltered];
+  for (const row of new Set(touched)) {
+    if (row === null) continue;
+    const held = now.rowData[row];
     const old = before.get(row);
-    const isHidden = held?.hd === BooleanNumber.TRUE;
-    const wasHidden = old?.hd === BooleanNumber.TRUE;
+    const isHidden = held?.hd === BooleanNumber.TRUE || now.filteredRows.has(row);
+    const wasHidden = old?.hd === BooleanNumber.TRUE || wereFiltered.has(row);
     // Heights that the grid fits to the text by itself are not the user's.
     const isSetByHand = held?.h !== undefined && held.h !== old?.h && held.ia !== BooleanNumber.TRUE;
     if (isHidden === wasHidden && !isSetByHand) continue;

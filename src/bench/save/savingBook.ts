@@ -1,5 +1,8 @@
 import type { IWorksheetData } from "@univerjs/core";
 import type { ColumnState } from "./columnPatch";
+import type { Freeze } from "./freezePatch";
+import type { SavingFilter, SavingFilterColumn } from "./SavingFilter";
+import type { SavingFormat } from "./SavingFormat";
 import type { SheetState } from "./sheetState";
 import type { StructureEdit } from "./structureEdit";
 
@@ -8,6 +11,7 @@ export interface SavingTable {
   readonly name: string;
   readonly reference: string;
   readonly headings: readonly string[];
+  readonly filters: readonly SavingFilterColumn[];
 }
 
 /** Cells that offer a list to choose from. */
@@ -27,9 +31,15 @@ export interface SavingSheet {
   readonly state: SheetState;
   readonly rowData: IWorksheetData["rowData"];
   readonly columns: ReadonlyMap<number, ColumnState>;
+  readonly freeze: Freeze;
   readonly merges: readonly string[];
   readonly tables: readonly SavingTable[];
   readonly lists: readonly SavingList[];
+  readonly formats: readonly SavingFormat[];
+  /** The sheet's own filter; those of its tables stand with them. */
+  readonly filter: SavingFilter | null;
+  /** The rows that filters hide, be it the sheet's own or a table's. */
+  readonly filteredRows: ReadonlySet<number>;
 }
 
 /** All that saving needs of the grid, so that it can be tested without one. */

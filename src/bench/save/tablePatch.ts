@@ -1,12 +1,20 @@
 import { xmlAttribute } from "../../sheet/xmlAttribute";
 import { xmlEscape } from "../../sheet/xmlEscape";
+import { elementsOf } from "./elementsOf";
+import { filterXml } from "./filterXml";
+import type { SavingFilterColumn } from "./SavingFilter";
+import type { SavingTable } from "./savingBook";
 import { setXmlAttribute } from "./setXmlAttribute";
 
 /**
- * A table's part with the area and the headings it has now. Excel repairs a file whose heading cells and columns
+ * A table's part with the area, the headings and the filters it has now. Excel repairs a file whose heading cells and columns
  * disagree, so the columns follow the cells: one that keeps its name keeps all it had.
  */
-export function tablePatch(xml: string, reference: string, headings: readonly string[]): string {
+export function tablePatch(
+  xml: string,
+  { reference, headings, filters }: SavingTable,
+  filteredBefore: readonly SavingFilterColumn[],
+): string {
   const columns = xml.match(/<tableColumn\b[^>]*?(?:\/>|>[\s\S]*?<\/tableColumn>)/g) ?? [];
   const nameOf = (column: string) => fileName(xmlAttribute(/^<[^>]*>/.exec(column)?.[0] ?? "", "name") ?? "");
   const same =
@@ -19,11 +27,26 @@ export function tablePatch(xml: string, reference: string, headings: readonly st
     if (held === undefined) return `<tableColumn id="${++nextId}" name="${xmlEscape(written)}"/>`;
     return held.replace(/^<[^>]*>/, (tag) => setXmlAttribute(tag, "name", written));
   });
-  const moved = moveTable(xml, reference);
+  const moved = filterTable(moveTable(xml, reference), filters, filteredBefore);
   if (same) return moved;
   return moved.replace(/<tableColumns\b[^>]*>[\s\S]*<\/tableColumns>/, () => {
     return `<tableColumns count="${kept.length}">${kept.join("")}</tableColumns>`;
   });
+}
+
+/** Another filter than the one the grid was given takes its place; one that the grid does not know stays while nobody sets another. */
+function filterTable(
+  xml: string,
+  filters: readonly SavingFilterColumn[],
+  before: readonly SavingFilterColumn[],
+): string {
+  if (JSON.stringify(filters) === JSON.stringify(before)) return xml;
+  const held = elementsOf(xml, "autoFilter")[0];
+  if (held === undefined) return xml;
+  const table = /<table\b[^>]*>/.exec(xml)?.[0] ?? "";
+  const totals = Number(xmlAttribute(table, "totalsRowCount") ?? 0);
+  const reference = withoutTotals(xmlAttribute(table, "ref") ?? "", totals);
+  return xml.replace(held, () => filterXml({ reference, columns: filters }, ""));
 }
 
 function moveTable(xml: string, reference: string): string {

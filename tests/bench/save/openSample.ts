@@ -4,10 +4,13 @@ import { openedTables } from "../../../src/bench/file/openedTables";
 import { openWorkbookFile, type OpenedFile } from "../../../src/bench/file/openWorkbookFile";
 import { cellName } from "../../../src/sheet/cellName";
 import type { TableArea } from "../../../src/sheet/sheetSnapshot";
-import { areaOfReference } from "../../../src/sheet/areaOfReference";
+import { areaOfReference, type Area } from "../../../src/sheet/areaOfReference";
 import { columnStates } from "../../../src/bench/save/columnStates";
 import { openedState } from "../../../src/bench/save/openedState";
-import type { SavingBook, SavingSheet } from "../../../src/bench/save/savingBook";
+import { resourceOf } from "../../../src/bench/file/resourceOf";
+import { formatsOf, type GridFormat } from "../../../src/bench/save/formatsOf";
+import { referenceOf } from "../../../src/bench/save/referenceOf";
+import type { SavingBook, SavingList, SavingSheet } from "../../../src/bench/save/savingBook";
 import type { CellState } from "../../../src/bench/save/sheetState";
 
 const samplePath = join(__dirname, "../../../sample-workbooks/two-day-shoot.xlsx");
@@ -33,10 +36,15 @@ export function untouched(file: OpenedFile): SavingBook {
       state: cells,
       rowData: data.rowData ?? {},
       columns: columnStates({ columnData: data.columnData ?? {} }),
+      freeze: { rows: data.freeze?.ySplit ?? 0, columns: data.freeze?.xSplit ?? 0 },
       merges: [],
-      lists: [],
+      lists: listsIn(file, sheetId),
+      formats: formatsOf(resourceOf<GridFormat[]>(file.data, "SHEET_CONDITIONAL_FORMATTING_PLUGIN")[sheetId] ?? []),
+      filter: file.filters.get(sheetId)?.filter ?? null,
+      filteredRows: file.filters.get(sheetId)?.rows ?? new Set(),
       tables: (tables[sheetId] ?? []).map((table) => ({
         name: table.name,
+        filters: file.filters.get(sheetId)?.ofTables.get(table.name) ?? [],
         reference: reference(table),
         headings: Array.from({ length: table.columnCount }, (_, index) =>
           String(cells.get(table.row)?.get(table.column + index)?.value ?? ""),
@@ -45,6 +53,18 @@ export function untouched(file: OpenedFile): SavingBook {
     };
   });
   return { sheets, activeSheet: 0, structure: [], kept: new Map() };
+}
+
+function listsIn(file: OpenedFile, sheetId: string): SavingList[] {
+  const rules = resourceOf<{ formula1: string; showErrorMessage: boolean; ranges: Area[] }[]>(
+    file.data,
+    "SHEET_DATA_VALIDATION_PLUGIN",
+  )[sheetId];
+  return (rules ?? []).map(({ formula1, showErrorMessage, ranges }) => ({
+    reference: ranges.map(referenceOf).join(" "),
+    source: formula1,
+    isStrict: showErrorMessage,
+  }));
 }
 
 function reference({ row, column, rowCount, columnCount }: TableArea): string {
@@ -86,4 +106,5 @@ const PLAIN: CellState["look"] = {
   background: null,
   wrap: false,
   across: null,
+  lines: { left: null, right: null, top: null, bottom: null },
 };

@@ -90,6 +90,7 @@ test("a cell that looks different gets a format of its own, and its neighbours k
     background: "#FFEE00",
     wrap: true,
     across: null,
+    lines: { left: null, right: null, top: null, bottom: null },
   };
   const changed = withCells(untouched(file), TRY, { A20: { value: 46086, look }, A21: { value: 46087, look } });
   const again = await openBytes(saveWorkbookFile(file, changed));
@@ -186,7 +187,7 @@ test("a sheet that was added keeps its table and its lists in the file", async (
     name: "Asked",
     state,
     columns: new Map(),
-    tables: [{ name: "Asked", reference: "A1:B2", headings: ["Lender", "Say <yes> & no"] }],
+    tables: [{ name: "Asked", reference: "A1:B2", headings: ["Lender", "Say <yes> & no"], filters: [] }],
     lists: [
       { reference: "A2:A501", source: "='Lenders'!$A$5:$A$504", isStrict: false },
       { reference: "B2:B501", source: "yes,no", isStrict: true },
