@@ -1,9 +1,7 @@
-import { lookKey } from "../../sheet/lookKey";
 import { cellIn } from "../cellIn";
-import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { lookName } from "../lookName";
-import { textIn } from "../textIn";
+import { looksToCome } from "../looksToCome";
 
 /** Reported once at least half of the looks have pieces: before that the looks are still being made up. */
 export const lookWithoutPieces = defineRule({
@@ -22,19 +20,10 @@ export const lookWithoutPieces = defineRule({
     const named = facts.lookPieces();
     const listed = [...(facts.looks()?.keys() ?? [])];
     if (listed.filter((key) => named.has(key)).length * 2 < listed.length) return;
-    for (const table of workbook.tables) {
-      if (table.kind !== "looks" || table.columnOf["look"] === undefined) continue;
-      for (const index of table.dataRows) {
-        const row = { table, row: index };
-        // Once the day is past there is nothing left to bring.
-        const day = dayIn(row, "date");
-        if (day !== null && day < facts.asOf) continue;
-        const look = textIn(row, "look");
-        const key = look === null ? "" : lookKey(look);
-        // A Pieces column of the looks' own says what is worn.
-        if (look === null || key === "" || named.has(key) || cellIn(row, "pieces") !== null) continue;
-        report({ row, field: "look", messageId: "empty", data: { look: lookName(look) } });
-      }
+    for (const { row, look, key } of looksToCome(workbook, facts.asOf)) {
+      // A Pieces column of the looks' own says what is worn.
+      if (named.has(key) || cellIn(row, "pieces") !== null) continue;
+      report({ row, field: "look", messageId: "empty", data: { look: lookName(look) } });
     }
   },
 });

@@ -1,10 +1,9 @@
-import { lookKey } from "../../sheet/lookKey";
 import { readKind } from "../../sheet/readKind";
 import type { CheckedRow } from "../checkedRow";
 import type { CheckFacts } from "../checkFacts";
-import { dayIn } from "../dayIn";
 import { defineRule } from "../defineRule";
 import { lookName } from "../lookName";
+import { looksToCome } from "../looksToCome";
 import { textIn } from "../textIn";
 
 const ON_FEET = new Set<string>(["shoes", "boots"]);
@@ -28,20 +27,11 @@ export const lookWithoutShoes = defineRule({
     const pieces = new Map([...facts.lookPieces()].map(([key, { rows }]) => [key, feetOf(rows, facts)]));
     const made = [...pieces.values()].filter(({ count }) => count >= LEAST_PIECES);
     if (made.filter(({ hasShoes }) => hasShoes).length * 2 <= made.length) return;
-    for (const table of workbook.tables) {
-      if (table.kind !== "looks" || table.columnOf["look"] === undefined) continue;
-      for (const index of table.dataRows) {
-        const row = { table, row: index };
-        // Once the day is past there is nothing left to bring.
-        const day = dayIn(row, "date");
-        if (day !== null && day < facts.asOf) continue;
-        const look = textIn(row, "look");
-        const found = look === null ? undefined : pieces.get(lookKey(look));
-        // A kind that is not known may be a word for shoes.
-        if (look === null || found === undefined || found.hasShoes || !found.isAllKnown || found.count < LEAST_PIECES)
-          continue;
-        report({ row, field: "look", messageId: "noShoes", data: { look: lookName(look), count: found.count } });
-      }
+    for (const { row, look, key } of looksToCome(workbook, facts.asOf)) {
+      const found = pieces.get(key);
+      // A kind that is not known may be a word for shoes.
+      if (found === undefined || found.hasShoes || !found.isAllKnown || found.count < LEAST_PIECES) continue;
+      report({ row, field: "look", messageId: "noShoes", data: { look: lookName(look), count: found.count } });
     }
   },
 });

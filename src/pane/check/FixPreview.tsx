@@ -1,7 +1,9 @@
 import { Button, mergeClasses } from "@fluentui/react-components";
-import { useEffect, useRef, useState } from "react";
+import { useState } from "react";
 import type { SheetTable } from "../../sheet/sheetTable";
 import { cellName } from "../../sheet/cellName";
+import { StepPanel } from "../frame/StepPanel";
+import { TableHead } from "../frame/TableHead";
 import { sayCount } from "../sayCount";
 import type { FixesTogether } from "./fixesTogether";
 import { isDateCell } from "./isDateCell";
@@ -22,31 +24,22 @@ interface FixPreviewProps {
 /** Every cell that a step would write, as it is and as it becomes, before anything is written. */
 export function FixPreview({ fixes, tables, sheetNames, onWrite, onCancel }: FixPreviewProps) {
   const styles = useCheckStyles();
-  const heading = useRef<HTMLHeadingElement>(null);
   const [shown, setShown] = useState(SHOWN_AT_FIRST);
-  useEffect(() => heading.current?.focus(), []);
   const { edits, leftOut } = fixes;
   const cells = sayCount(edits.length, "cell", "cells");
   return (
-    <div
-      className={styles.panel}
-      onKeyDown={(event) => {
-        if (event.key === "Escape") onCancel();
-      }}
+    <StepPanel
+      level={4}
+      title={`${cells} would be written in one step`}
+      doIt={`Write ${cells}`}
+      onDo={onWrite}
+      onCancel={onCancel}
     >
-      <h4 ref={heading} tabIndex={-1} className={styles.panelHeading}>
-        {cells} would be written in one step
-      </h4>
       <table className={styles.preview}>
-        <thead>
-          <tr>
-            {["Cell", "Now", "Becomes"].map((text) => (
-              <th key={text} scope="col" className={mergeClasses(styles.previewCell, styles.previewHeading)}>
-                {text}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead
+          headings={["Cell", "Now", "Becomes"]}
+          className={mergeClasses(styles.previewCell, styles.previewHeading)}
+        />
         <tbody>
           {edits.slice(0, shown).map((edit) => {
             const { before, after } = sayEdit(edit, isDateCell(edit.at, tables));
@@ -73,14 +66,6 @@ export function FixPreview({ fixes, tables, sheetNames, onWrite, onCancel }: Fix
           {sayCount(leftOut, "fix", "fixes")} left for a second go, since another one writes the same cell.
         </p>
       )}
-      <div className={styles.actions}>
-        <Button size="small" appearance="primary" className={styles.action} onClick={onWrite}>
-          {`Write ${cells}`}
-        </Button>
-        <Button size="small" className={styles.action} onClick={onCancel}>
-          Cancel
-        </Button>
-      </div>
-    </div>
+    </StepPanel>
   );
 }

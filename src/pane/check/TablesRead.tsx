@@ -1,6 +1,7 @@
 import { mergeClasses } from "@fluentui/react-components";
 import type { WorkbookTables } from "../../sheet/readWorkbook";
 import { GoToCell } from "../frame/GoToCell";
+import { TableHead } from "../frame/TableHead";
 import { UnreadAreas } from "../frame/UnreadAreas";
 import { sayTableRows } from "../sayTableRows";
 import { useCheckStyles } from "./useCheckStyles";
@@ -15,15 +16,10 @@ export function TablesRead({ tables, unread }: Pick<WorkbookTables, "tables" | "
         {unread.length > 0 && `, and ${unread.length} that could not be`}
       </summary>
       <table className={styles.preview}>
-        <thead>
-          <tr>
-            {["Headings at", "Read as"].map((text) => (
-              <th key={text} scope="col" className={mergeClasses(styles.previewCell, styles.previewHeading)}>
-                {text}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead
+          headings={["Headings at", "Read as"]}
+          className={mergeClasses(styles.previewCell, styles.previewHeading)}
+        />
         <tbody>
           {tables.map((table) => (
             <tr key={`${table.sheetId} ${table.firstRow} ${table.firstColumn}`}>

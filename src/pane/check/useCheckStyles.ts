@@ -1,4 +1,5 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
+import { paneStyle } from "../frame/paneStyle";
 
 /** The look of the Check view: one column, cards under headings, nothing wider than the pane. */
 export const useCheckStyles = makeStyles({
@@ -38,7 +39,7 @@ export const useCheckStyles = makeStyles({
   openerText: { flexGrow: 1, overflowWrap: "anywhere" },
   groupBody: { padding: `0 ${tokens.spacingHorizontalM} ${tokens.spacingVerticalS}` },
   why: { margin: `0 0 ${tokens.spacingVerticalS}`, color: tokens.colorNeutralForeground2 },
-  list: { listStyleType: "none", margin: 0, padding: 0 },
+  list: paneStyle.list,
   card: {
     padding: `${tokens.spacingVerticalS} 0`,
     borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
@@ -54,13 +55,8 @@ export const useCheckStyles = makeStyles({
     padding: `0 ${tokens.spacingHorizontalXXS}`,
     whiteSpace: "pre-wrap",
   },
-  actions: {
-    display: "flex",
-    flexWrap: "wrap",
-    gap: tokens.spacingHorizontalXS,
-    marginTop: tokens.spacingVerticalXS,
-  },
-  action: { minWidth: 0, minHeight: "24px", maxWidth: "100%", overflowWrap: "anywhere", textAlign: "left" },
+  actions: paneStyle.actions,
+  action: paneStyle.action,
   outdented: { marginLeft: `calc(-1 * ${tokens.spacingHorizontalS})` },
   choices: { margin: 0, padding: 0, border: "none", minWidth: 0 },
   legend: { padding: 0, color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200 },

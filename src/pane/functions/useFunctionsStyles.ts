@@ -1,10 +1,11 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
+import { paneStyle } from "../frame/paneStyle";
 
 /** The look of the Functions view: a question, a list of answers, one form. */
 export const useFunctionsStyles = makeStyles({
   lead: { margin: `${tokens.spacingVerticalXS} 0 ${tokens.spacingVerticalS}`, color: tokens.colorNeutralForeground2 },
-  control: { minWidth: 0, width: "100%" },
-  list: { listStyleType: "none", margin: 0, padding: 0 },
+  control: paneStyle.control,
+  list: paneStyle.list,
   item: { marginTop: tokens.spacingVerticalXS },
   itemButton: {
     display: "block",
@@ -35,7 +36,7 @@ export const useFunctionsStyles = makeStyles({
     fontSize: tokens.fontSizeBase300,
     fontWeight: tokens.fontWeightSemibold,
   },
-  note: { margin: `${tokens.spacingVerticalXS} 0`, color: tokens.colorNeutralForeground2, overflowWrap: "anywhere" },
+  note: paneStyle.note,
   caution: {
     margin: `${tokens.spacingVerticalS} 0`,
     padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalS}`,
@@ -52,17 +53,9 @@ export const useFunctionsStyles = makeStyles({
   },
   pick: { display: "flex", flexWrap: "wrap", gap: tokens.spacingHorizontalXS, marginTop: tokens.spacingVerticalXS },
   pickSelect: { flexGrow: 1, minWidth: "120px" },
-  action: { minWidth: 0, minHeight: "24px", maxWidth: "100%", overflowWrap: "anywhere", textAlign: "left" },
-  actions: { display: "flex", flexWrap: "wrap", gap: tokens.spacingHorizontalXS, marginTop: tokens.spacingVerticalS },
-  formula: {
-    display: "block",
-    fontFamily: tokens.fontFamilyMonospace,
-    backgroundColor: tokens.colorNeutralBackground3,
-    borderRadius: tokens.borderRadiusSmall,
-    padding: `0 ${tokens.spacingHorizontalXXS}`,
-    overflowWrap: "anywhere",
-    whiteSpace: "pre-wrap",
-  },
+  action: paneStyle.action,
+  actions: paneStyle.actions,
+  formula: paneStyle.formula,
   value: {
     fontSize: tokens.fontSizeBase500,
     lineHeight: tokens.lineHeightBase500,
@@ -79,15 +72,6 @@ export const useFunctionsStyles = makeStyles({
     whiteSpace: "nowrap",
   },
   cellHeading: { fontWeight: tokens.fontWeightSemibold },
-  panel: {
-    marginTop: tokens.spacingVerticalS,
-    padding: tokens.spacingHorizontalS,
-    border: `1px solid ${tokens.colorBrandStroke1}`,
-    borderRadius: tokens.borderRadiusMedium,
-    backgroundColor: tokens.colorNeutralBackground1,
-    overflowWrap: "anywhere",
-  },
-  panelHeading: { margin: 0, fontSize: "inherit", fontWeight: tokens.fontWeightSemibold },
   obstacle: { margin: `${tokens.spacingVerticalXS} 0`, color: tokens.colorStatusDangerForeground3 },
   details: { marginTop: tokens.spacingVerticalL },
   summary: { minHeight: "24px", cursor: "pointer", fontWeight: tokens.fontWeightSemibold },

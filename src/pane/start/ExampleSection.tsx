@@ -4,7 +4,7 @@ import { cellName } from "../../sheet/cellName";
 import { usePane } from "../frame/usePane";
 import { sayCount } from "../sayCount";
 import type { ExampleRow } from "./exampleRows";
-import { StepPanel } from "./StepPanel";
+import { StartStep } from "./StartStep";
 import { useStartStyles } from "./useStartStyles";
 
 /** The rows that still say they are examples, and the way to clear them in one step. */
@@ -25,7 +25,7 @@ export function ExampleSection({ rows }: { readonly rows: readonly ExampleRow[] 
         They say so in Note. A row you have made your own is kept when you clear its Note first.
       </p>
       {isAsking ? (
-        <StepPanel
+        <StartStep
           title={`${count} would be cleared, in one step`}
           sentences={rows.map(({ sheetName, row, column, says }) => `${sheetName}!${cellName(row, column)}: ${says}`)}
           obstacle={null}

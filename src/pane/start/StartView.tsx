@@ -11,7 +11,7 @@ import { sayPlan } from "./sayPlan";
 import { StartCard } from "./StartCard";
 import { startPlan, type StartChoice } from "./startPlan";
 import { startTables } from "./startTables";
-import { StepPanel } from "./StepPanel";
+import { StartStep } from "./StartStep";
 import { useStartStyles } from "./useStartStyles";
 
 /** A fresh workbook's tables, or only what is missing beside the rows that are there. */
@@ -90,7 +90,7 @@ export function StartView() {
         />
       )}
       {isAsking && parts > 0 ? (
-        <StepPanel
+        <StartStep
           title={`${label} would be added, in one step`}
           sentences={sayPlan(plan, read.workbook)}
           obstacle={refusal === null || refusal.ok ? null : sayProblem(refusal.problem)}

@@ -1,4 +1,5 @@
 import { mergeClasses } from "@fluentui/react-components";
+import { TableHead } from "../frame/TableHead";
 import type { PlannedDay } from "../../domain/day/plannedDay";
 import { sayClock } from "../../domain/sayClock";
 import type { DayMarks } from "./dayMarks";
@@ -27,15 +28,10 @@ export function DayTable({ rows, plan, marks }: DayTableProps) {
     <details>
       <summary className={styles.summary}>The day as a table</summary>
       <table className={styles.figures}>
-        <thead>
-          <tr>
-            {["Who", "What", "From", "Until"].map((text) => (
-              <th key={text} scope="col" className={mergeClasses(styles.figuresCell, styles.figuresHead)}>
-                {text}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead
+          headings={["Who", "What", "From", "Until"]}
+          className={mergeClasses(styles.figuresCell, styles.figuresHead)}
+        />
         <tbody>
           {lines.map(([who, what, from, until]) => (
             <tr key={`${who} ${what} ${from}`}>

@@ -1,5 +1,6 @@
 import { mergeClasses } from "@fluentui/react-components";
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
+import { TableHead } from "../frame/TableHead";
 import { sayCount } from "../sayCount";
 import { sayDay } from "../sayDay";
 import { sayMoney } from "../sayMoney";
@@ -32,6 +33,7 @@ export function ValuePicture({ value, asOf, cover }: ValuePictureProps) {
   const peak = days.reduce((most, day) => (day.valueOut > most.valueOut ? day : most), { day: asOf, valueOut: 0 });
   const first = days[0]?.day ?? asOf;
   const last = days.at(-1)?.day ?? asOf;
+  const of = currency === "" ? "" : `, ${currency}`;
   const foot = HEIGHT - FOOT;
   const todayBar = bars.find(({ day }) => day === asOf);
   const said =
@@ -93,21 +95,11 @@ export function ValuePicture({ value, asOf, cover }: ValuePictureProps) {
       <details>
         <summary className={styles.summary}>Value by day as a table</summary>
         <table className={styles.figures}>
-          <thead>
-            <tr>
-              <th scope="col" className={mergeClasses(styles.figuresCell, styles.figuresHead)}>
-                Day
-              </th>
-              <th scope="col" className={mergeClasses(styles.figuresCell, styles.figuresHead, styles.amount)}>
-                Value held
-              </th>
-              {isCovered && (
-                <th scope="col" className={mergeClasses(styles.figuresCell, styles.figuresHead, styles.amount)}>
-                  Cover
-                </th>
-              )}
-            </tr>
-          </thead>
+          <TableHead
+            headings={["Day", `Value held${of}`, ...(isCovered ? [`Cover${of}`] : [])]}
+            className={mergeClasses(styles.figuresCell, styles.figuresHead)}
+            alsoAt={{ 1: styles.amount, 2: styles.amount }}
+          />
           <tbody>
             {days.map(({ day, valueOut, limit }) => (
               <tr key={day}>
@@ -116,12 +108,12 @@ export function ValuePicture({ value, asOf, cover }: ValuePictureProps) {
                   {day === asOf && " (as of)"}
                 </th>
                 <td className={mergeClasses(styles.figuresCell, styles.amount)}>
-                  {sayMoney(valueOut, currency)}
+                  {sayMoney(valueOut, "")}
                   {isOver(valueOut, limit) && " (over)"}
                 </td>
                 {isCovered && (
                   <td className={mergeClasses(styles.figuresCell, styles.amount)}>
-                    {limit === null ? "none stated" : sayMoney(limit, currency)}
+                    {limit === null ? "none stated" : sayMoney(limit, "")}
                   </td>
                 )}
               </tr>

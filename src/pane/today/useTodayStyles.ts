@@ -1,4 +1,5 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
+import { paneStyle } from "../frame/paneStyle";
 
 /** The look of Today: short sections under each other, each row a place to go to. */
 export const useTodayStyles = makeStyles({
@@ -22,7 +23,7 @@ export const useTodayStyles = makeStyles({
   },
   alarm: { color: tokens.colorStatusDangerForeground3 },
   note: { margin: `${tokens.spacingVerticalXS} 0`, color: tokens.colorNeutralForeground2 },
-  list: { listStyleType: "none", margin: 0, padding: 0 },
+  list: paneStyle.list,
   chooser: { margin: `${tokens.spacingVerticalXS} 0` },
   part: {
     margin: `${tokens.spacingVerticalS} 0 0`,
@@ -81,6 +82,6 @@ export const useTodayStyles = makeStyles({
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },
   figuresHead: { fontWeight: tokens.fontWeightSemibold },
-  amount: { textAlign: "right", fontVariantNumeric: "tabular-nums" },
+  amount: { textAlign: "right", fontVariantNumeric: "tabular-nums", whiteSpace: "nowrap" },
   summary: { minHeight: "24px", cursor: "pointer" },
 });
