@@ -4,7 +4,7 @@ import type { LenderBook, ListedLender } from "./lenderBook";
 import { textIn } from "./textIn";
 
 /** The lenders that the workbook's lenders tables list; null where they list none. */
-export function lenderBookOf(workbook: CheckedWorkbook): LenderBook | null {
+export function lenderBookOf(workbook: Pick<CheckedWorkbook, "tables">): LenderBook | null {
   const book = new Map<string, ListedLender>();
   for (const table of workbook.tables) {
     if (table.kind !== "lenders") continue;

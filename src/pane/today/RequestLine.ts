@@ -13,4 +13,6 @@ export interface RequestLine {
   readonly collect: string;
   readonly asked: number | null;
   readonly neededBy: number | null;
+  /** Whether its table has a column in which what was collected is noted. */
+  readonly isCollectionKept: boolean;
 }

@@ -1,87 +1,80 @@
-import { calendarOf } from "../../domain/dates/calendarOf";
 import { isProblem } from "../../domain/isProblem";
-import { chaseDays, type ChaseDays } from "../../domain/loans/chaseDays";
+import type { ChaseDays } from "../../domain/loans/chaseDays";
 import { chaseReason } from "../../domain/loans/chaseReason";
-import { chaseRows } from "../../domain/loans/chaseRows";
 import type { RequestRow } from "../../domain/loans/requestRow";
-import { usualPatienceDays } from "../../domain/loans/usualPatienceDays";
 import { sayProblem } from "../../domain/wording";
 import { nameKey } from "../../sheet/nameKey";
-import { readClosedDaysFound } from "../../sheet/readClosedDaysFound";
 import { readRequests } from "../../sheet/readRequests";
 import type { SheetTable } from "../../sheet/sheetTable";
 import { cellText } from "../cellText";
 import type { ReadTables } from "../state/ReadTables";
+import { chaseDaysByLender } from "./chaseDaysByLender";
 import { contactsByLender } from "./contactsByLender";
 import { placeOf } from "./placeOf";
 import type { RequestLine } from "./RequestLine";
 import type { UntoldLine } from "./untoldLine";
 
-const SATURDAY_AND_SUNDAY = 0b1100000;
-
 /** What is to be chased and fetched. */
 export interface RequestsToday {
   /** Unanswered requests as CHASEROWS lists them; null where no table says when what was asked and answered. */
   readonly chase: readonly RequestLine[] | null;
-  /** Lent and not yet fetched, the soonest need first; null where no table keeps what was collected. */
+  /** Lent and not yet fetched, the soonest need first; null where no table says so. */
   readonly collect: readonly RequestLine[] | null;
   readonly untold: readonly UntoldLine[];
 }
 
 /**
- * The requests to chase on a day, with the patience that CHASEROWS has of itself and the closed days that the workbook lists, and all
- * that is lent and not fetched, near or not.
+ * The requests to chase on a day, with the patience that CHASEROWS has of itself, by each lender's own closed weekdays and the closed
+ * days that the workbook lists, as the sheet check has them; and all that is lent and not fetched, near or not.
  *
- * Where nobody keeps what was collected it stands among the pieces, and nothing is said of it.
+ * Where nobody keeps what was collected, it is what CHASEROWS lists: lent, and the need near or past.
  */
 export function requestsToday(read: ReadTables, asOf: number): RequestsToday {
-  const calendar = calendarOf(SATURDAY_AND_SUNDAY, readClosedDaysFound(read.workbook.sheets).days);
-  const days = chaseDays(asOf, usualPatienceDays, calendar);
   const has = ({ columnOf }: SheetTable, field: string): boolean => columnOf[field] !== undefined;
   const tables = read.tables.filter(
     (table) => table.kind === "requests" && (has(table, "answer") || has(table, "answered")),
   );
-  if (!days.ok || tables.length === 0) return { chase: null, collect: null, untold: [] };
+  const isChased = (table: SheetTable): boolean => has(table, "asked");
+  const isCollected = (table: SheetTable): boolean =>
+    has(table, "collected") || (has(table, "asked") && has(table, "neededBy"));
+  if (tables.length === 0) return { chase: null, collect: null, untold: [] };
   const contactOf = contactsByLender(read.tables);
-  const toLine = (table: SheetTable, request: RequestRow, fields: readonly string[]): RequestLine => {
-    const lender = cellText(table, request.row, "lender");
-    return {
-      at: placeOf(table, request.row, fields),
-      sheetName: table.sheetName,
-      lender: lender === "" ? `row ${table.firstRow + request.row + 1}` : lender,
-      contact: contactOf.get(nameKey(lender)) ?? "",
-      wanted: cellText(table, request.row, "wanted"),
-      collect: cellText(table, request.row, "collect"),
-      asked: typeof request.asked === "number" ? request.asked : null,
-      neededBy: typeof request.neededBy === "number" ? request.neededBy : null,
-    };
-  };
-  const chasing = tables.filter((table) => has(table, "asked"));
-  const collecting = tables.filter((table) => has(table, "collected"));
-  const untold: UntoldLine[] = [];
-  const chase = chasing.flatMap((table) => {
+  const daysOf = chaseDaysByLender(read, asOf);
+  const [chase, collect, untold]: [RequestLine[], RequestLine[], UntoldLine[]] = [[], [], []];
+  for (const table of tables) {
     const requests = readRequests(table);
-    const indexOf = new Map(table.dataRows.map((row, index) => [row, index]));
-    return chaseRows(requests, days.value).flatMap(({ row, unread }) => {
-      const request = requests.at(indexOf.get(row)!);
-      if (unread !== undefined) untold.push(...untoldIn(table, request));
-      const isUnanswered = unread === undefined && chaseReason(request, days.value) === "unanswered";
-      return isUnanswered ? [toLine(table, request, ["answer", "answered"])] : [];
-    });
-  });
-  const collect = collecting.flatMap((table) => {
-    const requests = readRequests(table);
-    return table.dataRows.flatMap((_, index) => {
+    const isCollectionKept = has(table, "collected");
+    for (let index = 0; index < requests.count; index++) {
       const request = requests.at(index);
-      return isToCollect(request, days.value) ? [toLine(table, request, ["collected"])] : [];
-    });
-  });
+      const lender = cellText(table, request.row, "lender");
+      const toLine = (fields: readonly string[]): RequestLine => ({
+        at: placeOf(table, request.row, fields),
+        sheetName: table.sheetName,
+        lender: lender === "" ? `row ${table.firstRow + request.row + 1}` : lender,
+        contact: contactOf.get(nameKey(lender)) ?? "",
+        wanted: cellText(table, request.row, "wanted"),
+        collect: cellText(table, request.row, "collect"),
+        asked: typeof request.asked === "number" ? request.asked : null,
+        neededBy: typeof request.neededBy === "number" ? request.neededBy : null,
+        isCollectionKept,
+      });
+      const days = daysOf(lender);
+      const reason = isChased(table) ? chaseReason(request, days) : null;
+      if (reason === "untold" || (reason !== null && isProblem(request.neededBy))) {
+        untold.push(...untoldIn(table, request));
+      } else if (reason === "unanswered") chase.push(toLine(["answer", "answered"]));
+      const isOpen = isCollectionKept ? isToCollect(request, days) : reason === "not collected";
+      if (isOpen && isCollected(table) && (isCollectionKept || !isProblem(request.neededBy))) {
+        collect.push(toLine(["collected", "neededBy"]));
+      }
+    }
+  }
   // Sorting is stable: ties keep the order of the sheet.
   const bySoonest = (a: RequestLine, b: RequestLine): number =>
     a.neededBy === b.neededBy ? 0 : (a.neededBy ?? Infinity) - (b.neededBy ?? Infinity);
   return {
-    chase: chasing.length === 0 ? null : chase.sort(bySoonest),
-    collect: collecting.length === 0 ? null : collect.sort(bySoonest),
+    chase: tables.some(isChased) ? chase.sort(bySoonest) : null,
+    collect: tables.some(isCollected) ? collect.sort(bySoonest) : null,
     untold,
   };
 }

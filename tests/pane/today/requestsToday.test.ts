@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { runChecks } from "../../../src/checks/runChecks";
 import { chaserows } from "../../../src/functions/bindings/chaserows";
 import { requestsToday } from "../../../src/pane/today/requestsToday";
 import type { Cell } from "../../../src/sheet/cell";
@@ -53,10 +54,63 @@ test("what is lent and not fetched is to be collected, near or not, by need, and
   expect(chase).toEqual([]);
 });
 
-test("where nobody keeps what was collected nothing is said of it, and without a table of requests nothing at all", async () => {
-  const without = await requestsOf([["a", ASOF - 9, "", ASOF + 1, "yes", ""]], headings.slice(0, 6));
-  expect(without.collect).toBeNull();
-  expect(without.chase).toEqual([]);
+test("where nobody keeps what was collected it is what CHASEROWS lists: lent, and needed soon or past", async () => {
+  const head = headings.slice(0, 6);
+  const rows = [
+    ["a", ASOF - 9, "", ASOF + 1, "yes", ""],
+    ["b", ASOF - 9, "", ASOF - 4, "part", ""],
+    ["c", ASOF - 9, "", ASOF + 30, "yes", ""],
+    ["d", ASOF - 9, "", ASOF + 1, "no", ""],
+  ];
+  const { chase, collect } = await requestsOf(rows, head);
+  expect(collect?.map(({ lender, isCollectionKept, at }) => [lender, isCollectionKept, at.column])).toEqual([
+    ["b", false, 3],
+    ["a", false, 3],
+  ]);
+  expect(chase).toEqual([]);
+  expect(chaserows([head, ...rows], ASOF).map(([lender]) => lender)).toEqual(["Lender", "b", "a"]);
+});
+
+test("a lender is chased by its own closed weekdays and by the closed days listed, as the sheet check has it", async () => {
+  // Asked on Monday the 2nd; on Thursday the 5th three working days have gone by, but not for who is closed on two of them.
+  const asked = ASOF - 3;
+  const sheets = (closed: readonly Cell[]) => [
+    {
+      name: "Requests",
+      rows: [
+        ["Lender", "Asked", "Wanted", "Needed by", "Answer"],
+        ["Orla", asked, "hats", ASOF + 9, null],
+        ["Halden", asked, "hats", ASOF + 9, null],
+      ],
+    },
+    {
+      name: "Lenders",
+      rows: [
+        ["Lender", "Contact", "Terms", "Closed weekdays"],
+        ["Orla", "Bea", "7 days", null],
+        ["Halden", "Ilse", "7 days", "Tue, Wed, Sat, Sun"],
+      ],
+    },
+    {
+      name: "Job",
+      tables: [{ name: "ClosedDays", row: 0, column: 0, rowCount: closed.length + 1, columnCount: 1 }],
+      rows: [["Bank holidays"], ...closed.map((day) => [day])],
+    },
+  ];
+  const chased = async (closed: readonly Cell[]): Promise<readonly string[]> => {
+    const read = await readSheets(sheets(closed));
+    const today = requestsToday(read, ASOF).chase?.map(({ lender }) => lender) ?? [];
+    const { sheets: snapshots } = read.workbook;
+    const found = runChecks({ dateSystem: 1900, tables: read.tables, sheets: snapshots }, { asOf: ASOF });
+    const rules = found.filter(({ ruleId }) => ruleId === "requestToChase").map(({ at }) => at.row);
+    expect(rules).toEqual(today.map((lender) => (lender === "Orla" ? 1 : 2)));
+    return today;
+  };
+  expect(await chased([ASOF + 40])).toEqual(["Orla"]);
+  expect(await chased([ASOF - 1, ASOF - 2])).toEqual([]);
+});
+
+test("without a table of requests nothing is said", async () => {
   const read = await readSheets([
     {
       name: "Loans",
@@ -92,6 +146,22 @@ test("what is chased and what is near of what is collected are together the rows
       const collected = (collect ?? []).map(({ lender }) => lender);
       expect(listed.every((lender) => chased.includes(lender) || collected.includes(lender))).toBe(true);
       expect(chased).toEqual(listed.filter((lender) => !collected.includes(lender)));
+    }),
+  );
+});
+
+test("without a column Collected the two lists together are the rows of CHASEROWS, neither more nor fewer", async () => {
+  const day = fc.option(fc.integer({ min: ASOF - 8, max: ASOF + 8 }));
+  const answer = fc.constantFrom("yes", "no", "part", "waiting", null);
+  const row = fc.tuple(fc.constant("x"), day, fc.constant("w"), day, answer);
+  await fc.assert(
+    fc.asyncProperty(fc.array(row, { minLength: 1, maxLength: 10 }), async (given) => {
+      const rows = given.map((cells, index) => [`lender ${index}`, ...cells.slice(1)] as Cell[]);
+      const head = headings.slice(0, 5);
+      const { chase, collect } = await requestsOf(rows, head);
+      const listed = chaserows([head, ...rows], ASOF).slice(1);
+      const shown = [...(chase ?? []), ...(collect ?? [])].map(({ lender }) => lender);
+      expect([...shown].sort()).toEqual(listed.map((cells) => String(cells[0])).sort());
     }),
   );
 });
