@@ -15,6 +15,7 @@ import { DayPicture } from "./DayPicture";
 import { LineList } from "./LineList";
 import type { LookLine, DayLooks } from "./DayLooks";
 import { nameLook } from "./nameLook";
+import { NextLookTime } from "./NextLookTime";
 import { TryOrder } from "./TryOrder";
 import { useTodayStyles } from "./useTodayStyles";
 
@@ -61,6 +62,9 @@ export function LooksSection({ looks, typedCalls, asOf, onDay }: LooksSectionPro
       )}
       {sentence !== null && <p className={styles.note}>{sentence}</p>}
       {next !== undefined && <LineList of={[next]} toLine={toLine} />}
+      {next !== undefined && looks.given !== null && (
+        <NextLookTime key={`time ${day ?? ""}`} day={looks.given.day} clock={now} />
+      )}
       {lines.length > 0 && looks.callPlace === null && <CallForm key={day} day={day} typedCalls={typedCalls} />}
       {plan !== null && lines.length > 0 && <DayEnd looks={looks} />}
       {plan !== null && plan.looks.length > 0 && <DayPicture plan={plan} wrap={looks.wrap?.value ?? null} now={now} />}

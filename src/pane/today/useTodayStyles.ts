@@ -48,6 +48,7 @@ export const useTodayStyles = makeStyles({
     lineHeight: tokens.lineHeightBase500,
     fontWeight: tokens.fontWeightSemibold,
   },
+  next: { margin: `${tokens.spacingVerticalXS} 0`, fontWeight: tokens.fontWeightSemibold },
   limit: { display: "flex", flexWrap: "wrap", alignItems: "start", gap: tokens.spacingHorizontalS },
   limitField: { flexGrow: 1, minWidth: "140px" },
   limitInput: { minWidth: 0, width: "100%" },
