@@ -217,7 +217,7 @@ test("the view is worked by keyboard alone", async () => {
   const { page, view } = await browser.open(jobSheets, DAY);
   await view("Hand over");
   const met: string[] = [];
-  for (let press = 0; press < 9; press++) {
+  for (let press = 0; press < 11; press++) {
     await page.keyboard.press("Tab");
     met.push(
       await page.evaluate(() => {
@@ -228,7 +228,7 @@ test("the view is worked by keyboard alone", async () => {
     );
   }
   expect(met.join("\n")).toMatch(
-    /What to hand over\nLender\nPaper\nThe job.*\nPrint…\nSave as values \(CSV\)\nPut on a new sheet\nSave as a page\nPreview: Return slips/,
+    /What to hand over\nLender\nWith pictures of the pieces\nChoose pictures…\nPaper\nThe job.*\nPrint…\nSave as values \(CSV\)\nPut on a new sheet\nSave as a page\nPreview: Return slips/,
   );
   await page.close();
 });

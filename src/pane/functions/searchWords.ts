@@ -2,7 +2,7 @@
 const COMMON = new Set(
   (
     "a an and are as at be by can do does for from go had has have how i in is it its may me much must my of on one or " +
-    "so that the their them then there they this to up was we what when where which who whom will with you your"
+    "so that the their them then there they this to up was we what when where which who whom will with you your show me all every everything list give find need want"
   ).split(" "),
 );
 
@@ -41,6 +41,9 @@ const SAME: Readonly<Record<string, string>> = {
   end: "wrap",
   outfit: "look",
   probability: "chance",
+  item: "piece",
+  garment: "piece",
+  spend: "spent",
 };
 
 /** The words of a question or a text as they are compared: without case, accents and endings, without words that all have. */

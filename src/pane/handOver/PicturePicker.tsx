@@ -66,12 +66,13 @@ export function PicturePicker({
         )}
       </div>
       <p className={styles.about} aria-live="polite">
-        {picturesOnSheets.isReading
-          ? "Reading the pictures on the sheets… "
-          : `${sayCount(picturesOnSheets.shown.length, "picture", "pictures")} on the sheets; one belongs to the row it lies over. `}
-        {`A file belongs to ${named} or to the row whose Photo names it. `}
         {`${sayCount(pictures.length, "picture", "pictures")} chosen. Each is drawn anew, without where and with what it was taken.`}
         {unreadFiles.length > 0 && ` No picture that can be read: ${unreadFiles.join(", ")}.`}
+      </p>
+      <p className={styles.about} aria-live="polite">
+        {picturesOnSheets.isReading
+          ? "Reading the pictures on the sheets…"
+          : `${sayCount(picturesOnSheets.shown.length, "picture", "pictures")} on the sheets; one belongs to the row it lies over. A file belongs to ${named} or to the row whose Photo names it.`}
       </p>
     </div>
   );

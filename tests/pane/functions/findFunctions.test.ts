@@ -1,4 +1,6 @@
 import { findFunctions } from "../../../src/pane/functions/findFunctions";
+import { otherQuestions } from "../../../src/pane/functions/otherQuestions";
+import { askedQuestions } from "./askedQuestions";
 import { functionDocs } from "../../../src/pane/functions/functionDocs";
 
 const found = (question: string) => findFunctions(functionDocs, question).map(({ id }) => id);
@@ -10,6 +12,15 @@ test.each(functionDocs.map(({ answers, id }) => [answers, id] as const))("%s fin
 test.each(functionDocs.map(({ id }) => [id] as const))("%s is found by its name, in any case and with =TACK.", (id) => {
   expect(found(id)[0]).toBe(id);
   expect(found(`=tack.${id.toLowerCase()}`)[0]).toBe(id);
+});
+
+test.each(askedQuestions)("%s finds %s first", (question, id) => {
+  expect(found(question)[0]).toBe(id);
+});
+
+test("every function is asked for in other words too, and nothing else is", () => {
+  expect(Object.keys(otherQuestions).sort()).toEqual(functionDocs.map(({ id }) => id).sort());
+  expect(functionDocs.map(({ id }) => id).filter((id) => askedQuestions.every((asked) => asked[1] !== id))).toEqual([]);
 });
 
 test.each([
