@@ -8,6 +8,7 @@ const CREW = {
   cameras: 1,
   meal: { afterHours: 6, minutes: 45 },
   crossingMinutes: 15,
+  handOverMinutes: 0,
 };
 const TALENTS = ["Ines", "Teo", "Mina", "Jonas"];
 const SETS = ["studio", "roof", "stairs"];
@@ -23,6 +24,8 @@ function drawnDay(lookCount, random) {
     order: null,
     date: null,
     set: pick(SETS),
+    where: null,
+    pieces: [],
     changeMinutes: pick([5, 10, 15, 20, 25]),
     changeRange: null,
     hairMakeupMinutes: pick([0, 0, 10, 20, 30]),

@@ -6,15 +6,15 @@ export interface LookOrderEffort extends OrderEffort {
 }
 
 /** Days of so many looks are worth the longer search that mostly proves the order best. */
-const PROVED_LOOKS = 12;
+const PROVED_LOOKS = 15;
 
 /** How long the order of so many looks is sought: within about a second on one core of a laptop, whatever their number. */
 export function lookOrderEffort(lookCount: number): LookOrderEffort {
-  if (lookCount <= PROVED_LOOKS) return { tries: 2000, beginnings: 250_000, seed: 1, nearestWidth: 100 };
+  if (lookCount <= PROVED_LOOKS) return { tries: 2000, beginnings: 100_000, seed: 1, nearestWidth: 100 };
   const share = 1 / lookCount;
   return {
-    tries: Math.min(30_000, Math.floor(1_200_000 * share)),
-    beginnings: Math.floor(600_000 * share),
+    tries: Math.min(30_000, Math.floor(1_000_000 * share)),
+    beginnings: Math.floor(400_000 * share),
     seed: 1,
     nearestWidth: 0,
   };

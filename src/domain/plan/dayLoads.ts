@@ -1,4 +1,5 @@
 import type { DayWork, WorkLook } from "./dayWork";
+import { type ShotTails, shotTails } from "./shotTails";
 
 /** What the looks of a day take at least, made ready once for `soonestEnd`. */
 export interface DayLoads {
@@ -10,6 +11,8 @@ export interface DayLoads {
   readonly chairFirst: readonly PairedLook[];
   /** Likewise for the one dresser. */
   readonly dresserFirst: readonly PairedLook[];
+  /** null where the one camera's shots cannot be reckoned by sets. */
+  readonly shotTails: ShotTails | null;
   /** Room to reckon in, written over every time. */
   readonly notes: LoadNotes;
 }
@@ -52,6 +55,7 @@ export function dayLoads(work: DayWork): DayLoads {
   return {
     leastChange,
     talentThereSeconds,
+    shotTails: shotTails(work),
     notes: {
       talentUntil: [...talentThereSeconds],
       isLeft: new Uint8Array(work.looks.length),

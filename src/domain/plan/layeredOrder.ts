@@ -21,19 +21,23 @@ interface Node<State> {
   readonly standing: readonly number[] | null;
 }
 
+/** The share of what is left to look at that one layer may take. */
+const SHARE_OF_A_LAYER = 1 / 2;
+
 /**
  * The best order that costs less than `limit`, built in layers: all promising beginnings of one thing, of two, and so on.
  *
  * A beginning goes no further when its bound reaches the limit, or when another of the same things outdoes it. With at
  * most `width` beginnings in every layer the answer is proved: that is dynamic programming over sets (Held and Karp
- * 1962) with bounds. Where a layer has more, the best by bound go on, of equal ones the cheapest so far, and
- * `bound` is the least of what was dropped.
+ * 1962) with bounds. Where a layer has more, or more than can be gone on from with `mostBeginnings` in all, the best by
+ * bound go on, of equal ones the cheapest so far, and `bound` is the least of what was dropped.
  */
 export function layeredOrder<State>(
   rules: OrderRules,
   steps: OrderSteps<State>,
   limit: number,
   width: number,
+  mostBeginnings = Infinity,
 ): LayeredOrder {
   const all = Array.from({ length: rules.count }, (_, thing) => thing);
   const fixedAt = new Map(rules.placeOf.map((place, thing) => [place, thing]));
@@ -59,11 +63,13 @@ export function layeredOrder<State>(
         else addUnlessOutdone(best, String.fromCharCode(...left) + steps.key(state), child, steps.needsEqual(state));
       }
     }
-    for (const nodes of best.values()) kept.push(...nodes);
-    if (kept.length > width) {
+    for (const nodes of best.values()) for (const node of nodes) kept.push(node);
+    const next = Math.max(1, rules.count - place - 1);
+    const most = Math.min(width, Math.max(1, Math.floor(((mostBeginnings - beginnings) * SHARE_OF_A_LAYER) / next)));
+    if (kept.length > most) {
       kept.sort((a, b) => a.bound - b.bound || steps.costSoFar(a.state) - steps.costSoFar(b.state));
-      leastDropped = Math.min(leastDropped, kept[width]!.bound);
-      kept.length = width;
+      leastDropped = Math.min(leastDropped, kept[most]!.bound);
+      kept.length = most;
     }
     layer = kept;
   }
@@ -80,10 +86,12 @@ function addUnlessOutdone<State>(
 ): void {
   const rivals = best.get(key);
   if (rivals === undefined) best.set(key, [child]);
-  else if (!rivals.some((rival) => outdoes(rival, child, needsEqual))) {
-    const standing = rivals.filter((rival) => !outdoes(child, rival, needsEqual));
-    standing.push(child);
-    best.set(key, standing);
+  else {
+    for (const rival of rivals) if (outdoes(rival, child, needsEqual)) return;
+    let count = 0;
+    for (const rival of rivals) if (!outdoes(child, rival, needsEqual)) rivals[count++] = rival;
+    rivals.length = count;
+    rivals.push(child);
   }
 }
 

@@ -46,6 +46,7 @@ function waitForTalents(work: DayWork, state: DayState, look: WorkLook, hold: Ho
 }
 
 function waitForPieces(work: DayWork, state: DayState, look: WorkLook, meal: MealSpan | null, hold: Hold): void {
+  if (look.pieces.length === 0) return;
   for (const piece of look.pieces)
     holdBack(hold, handedOverSeconds(work, state, look, piece, meal), "piece", state.pieceLookOf[piece]!);
 }
@@ -119,11 +120,7 @@ function moveOn(state: DayState, look: WorkLook, index: number, placed: PlacedLo
     state.talentFreeSeconds[talent] = Math.max(state.talentFreeSeconds[talent]!, shotUntil);
     state.lastLookOf[talent] = index;
   }
-  for (const piece of look.pieces) {
-    if (shotUntil < state.pieceUntilSeconds[piece]!) continue;
-    state.pieceUntilSeconds[piece] = shotUntil;
-    state.pieceLookOf[piece] = index;
-  }
+  if (look.pieces.length > 0) wear(state, look, index, shotUntil);
   state.shotUntilSeconds[index] = shotUntil;
   state.previousShot = index;
   state.previousShotFromSeconds = placed.fromSeconds[SHOT]!;
@@ -134,4 +131,12 @@ function occupy(resource: Station, unit: number, untilSeconds: number, index: nu
   if (unit < 0) return;
   resource.freeAtSeconds[unit] = Math.max(resource.freeAtSeconds[unit]!, untilSeconds);
   resource.lastLook[unit] = index;
+}
+
+function wear(state: DayState, { pieces }: WorkLook, index: number, shotUntilSeconds: number): void {
+  for (const piece of pieces) {
+    if (shotUntilSeconds < state.pieceUntilSeconds[piece]!) continue;
+    state.pieceUntilSeconds[piece] = shotUntilSeconds;
+    state.pieceLookOf[piece] = index;
+  }
 }

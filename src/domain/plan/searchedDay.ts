@@ -7,7 +7,7 @@ import type { OrderRules } from "./orderRules";
 import { searchedOrder } from "./searchedOrder";
 import type { OrderEffort, SearchedOrder } from "./searchedOrder";
 
-/** How much of the effort goes into the day without its meal. */
+/** How much of the effort may go into the day without its meal. */
 const SHARE_WITHOUT_MEAL = 1 / 2;
 
 /**
@@ -29,25 +29,22 @@ export function searchedDay(
     return searchedOrder(task, dayOrderSteps(work), start, effort);
   }
   const without = { ...easedArrivals(work, meal), meal: null };
-  const share = (of: number, part: number): number => Math.floor(of * part);
+  const tries = Math.floor(effort.tries * SHARE_WITHOUT_MEAL);
   const found = searchedOrder(
     { ...rules, cost: (order: readonly number[]) => dayEnd(without, order) },
     dayOrderSteps(without),
     start,
-    {
-      ...effort,
-      tries: share(effort.tries, SHARE_WITHOUT_MEAL),
-      beginnings: share(effort.beginnings, SHARE_WITHOUT_MEAL),
-    },
+    { ...effort, tries, beginnings: Math.floor(effort.beginnings * SHARE_WITHOUT_MEAL) },
   );
   const knownBound = found.bound > meal.dueSeconds ? found.bound + meal.lengthSeconds : found.bound;
   const better = task.cost(found.order) < task.cost(start) ? found.order : start;
-  return searchedOrder(task, dayOrderSteps(work), better, {
+  const best = searchedOrder(task, dayOrderSteps(work), better, {
     ...effort,
-    tries: share(effort.tries, 1 - SHARE_WITHOUT_MEAL),
-    beginnings: share(effort.beginnings, 1 - SHARE_WITHOUT_MEAL),
+    tries: effort.tries - tries,
+    beginnings: effort.beginnings - found.beginnings,
     knownBound,
   });
+  return { ...best, beginnings: best.beginnings + found.beginnings };
 }
 
 /** Whether every order that outlasts the hour of the meal ends later by the whole meal than it would without. */

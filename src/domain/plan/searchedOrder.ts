@@ -21,20 +21,21 @@ export interface SearchedOrder {
   readonly cost: number;
   /** No order that keeps the rules costs less; where it is the cost itself, the order is proved best. */
   readonly bound: number;
+  /** How many beginnings were looked at. */
+  readonly beginnings: number;
 }
 
 const FIRST_WIDTH = 10;
-const WIDENING = 10;
+/** With so many narrow searches to spend, the most of it is kept for a wide one. */
+const WORTH_TWO = 4;
 /** Up to so many things the bound is taken from each of them put first. */
 const MOST_FIRSTS = 200;
-/** By how much a pass is trusted to need fewer beginnings than the one before. */
-const MOST_HOPED_FOR = 4;
 
 /**
  * The best order found from the one given, which keeps the rules; the result never costs more.
  *
- * A narrow layered search finds an order and a bound, shifting blocks improves on it, and layered searches that grow
- * wider and wider try to prove it best, until they do or the effort is spent.
+ * A narrow layered search finds an order and a bound, shifting blocks improves on it, and a layered search as wide as the
+ * effort that is left allows tries to prove it best. Where the effort is small for so many things, one of them has it all.
  */
 export function searchedOrder<State>(
   task: OrderTask,
@@ -42,8 +43,8 @@ export function searchedOrder<State>(
   start: readonly number[],
   effort: OrderEffort,
 ): SearchedOrder {
-  if (task.count === 0) return { order: start, cost: task.cost(start), bound: task.cost(start) };
-  let best: SearchedOrder = {
+  if (task.count === 0) return { order: start, cost: task.cost(start), bound: task.cost(start), beginnings: 0 };
+  let best = {
     order: start,
     cost: task.cost(start),
     bound: Math.max(effort.knownBound ?? -Infinity, steps.bound(steps.open)),
@@ -51,26 +52,22 @@ export function searchedOrder<State>(
   // Beside the search it is soon found, but not where things are so many that hardly any order is tried.
   if (task.count <= MOST_FIRSTS) best = { ...best, bound: Math.max(best.bound, firstBound(task, steps)) };
   let beginningsLeft = effort.beginnings;
-  let beginningsAWidth = (task.count * (task.count + 1)) / 2;
 
-  function search(width: number): void {
-    const { order, bound, beginnings } = layeredOrder(task, steps, best.cost, width);
+  function search(width: number, mostBeginnings: number): void {
+    const { order, bound, beginnings } = layeredOrder(task, steps, best.cost, width, mostBeginnings);
     beginningsLeft -= beginnings;
-    // Mostly far fewer than there could be, and about as many for each in the next pass.
-    beginningsAWidth = Math.max(beginnings / width, beginningsAWidth / MOST_HOPED_FOR);
     if (order !== null) best = { ...best, order, cost: task.cost(order) };
     best = { ...best, bound: Math.max(best.bound, bound) };
   }
 
-  const widest = (): number => Math.floor(beginningsLeft / beginningsAWidth);
-  if (best.bound < best.cost && widest() >= FIRST_WIDTH) search(FIRST_WIDTH);
+  // What a narrow search can come to, if every beginning in it goes on to all the others.
+  const narrow = (FIRST_WIDTH * task.count * (task.count + 1)) / 2;
+  const isWorthTwo = effort.beginnings >= narrow * WORTH_TWO;
+  if (best.bound < best.cost && beginningsLeft >= narrow) search(isWorthTwo ? FIRST_WIDTH : Infinity, beginningsLeft);
   if (best.bound < best.cost) {
     const { tries, seed } = effort;
     best = { ...best, ...shiftedOrder(task, best.order, { tries, seed, target: best.bound }) };
   }
-  for (let width = FIRST_WIDTH * WIDENING; best.bound < best.cost && widest() > FIRST_WIDTH; width *= WIDENING) {
-    // What is left is spent at once when it would not do for two more passes.
-    search(widest() < width * WIDENING ? widest() : width);
-  }
-  return best;
+  if (best.bound < best.cost && isWorthTwo) search(Infinity, beginningsLeft);
+  return { ...best, beginnings: effort.beginnings - beginningsLeft };
 }

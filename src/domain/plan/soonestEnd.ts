@@ -1,6 +1,7 @@
 import type { DayLoads, PairedLook } from "./dayLoads";
 import type { DayState } from "./dayState";
 import type { DayWork, WorkLook } from "./dayWork";
+import type { ShotTails } from "./shotTails";
 import { leastChangeNow } from "./leastChangeNow";
 
 /**
@@ -53,6 +54,7 @@ export function soonestEnd(
   if (changes > 0) end = Math.max(end, shared(state.dressers.freeAtSeconds, notBefore, changes) + shortestAfterChange);
   if (makeup > 0) end = Math.max(end, shared(state.chairs.freeAtSeconds, notBefore, makeup) + shortestAfterMakeup);
   end = Math.max(end, pairedEnd(work, loads.chairFirst, isLeft, chairFree));
+  if (loads.shotTails !== null) end = Math.max(end, shotsEnd(work, loads.shotTails, state, left, ready));
   end = Math.max(end, pairedEnd(work, loads.dresserFirst, isLeft, dresserFree));
   return Math.max(end, camerasEnd(work, loads, state, left));
 }
@@ -90,6 +92,30 @@ function pairedEnd(work: DayWork, pairs: readonly PairedLook[], isLeft: Uint8Arr
     later -= pair.secondSeconds;
   }
   return end;
+}
+
+/** The shots in the best order for the one camera, from when the first of them can begin; `ready` by place among those left. */
+function shotsEnd(
+  work: DayWork,
+  { gapSeconds, tailSeconds }: ShotTails,
+  state: DayState,
+  left: readonly number[],
+  ready: readonly number[],
+): number {
+  const count = work.looks.length;
+  const before = state.previousShot;
+  const free = state.cameras.freeAtSeconds[0]!;
+  let bits = 0;
+  for (let at = 0; at < left.length; at++) bits |= 1 << left[at]!;
+  let least = Infinity;
+  for (let at = 0; at < left.length; at++) {
+    const next = left[at]!;
+    const there = before < 0 ? free : free + gapSeconds[before * count + next]!;
+    const tail = tailSeconds[(bits ^ (1 << next)) * count + next]!;
+    const end = Math.max(there, ready[at]!) + work.looks[next]!.shootingSeconds + tail;
+    if (end < least) least = end;
+  }
+  return least;
 }
 
 /** The shots, from when the first can begin; of one camera also those shots alone that cannot begin before any given look is ready. */
@@ -135,15 +161,19 @@ function sum(numbers: readonly number[], count: number): number {
 
 /** When that much work can be done at the soonest by all of them together, if it could be cut into any pieces. */
 function shared(freeAtSeconds: readonly number[], notBefore: number, totalSeconds: number): number {
-  if (freeAtSeconds.length === 1) return Math.max(freeAtSeconds[0]!, notBefore) + totalSeconds;
-  const free = freeAtSeconds.map((seconds) => Math.max(seconds, notBefore)).sort((a, b) => a - b);
-  let done = Infinity;
-  let until = totalSeconds;
-  for (let count = 1; count <= free.length; count++) {
-    until += free[count - 1]!;
-    done = Math.min(done, until / count);
+  // Who is free only after all is done by those who are free sooner has no part in it.
+  for (let done = Infinity; ;) {
+    let until = totalSeconds;
+    let count = 0;
+    for (let unit = 0; unit < freeAtSeconds.length; unit++) {
+      const free = Math.max(freeAtSeconds[unit]!, notBefore);
+      if (free > done) continue;
+      until += free;
+      count++;
+    }
+    if (until / count >= done) return done;
+    done = until / count;
   }
-  return done;
 }
 
 function least(numbers: readonly number[]): number {

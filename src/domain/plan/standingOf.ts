@@ -1,3 +1,4 @@
+import type { DayState } from "./dayState";
 import type { DayWork } from "./dayWork";
 import { handedOverSeconds } from "./handedOverSeconds";
 import type { PartDay } from "./partDay";
@@ -8,7 +9,11 @@ import type { PartDay } from "./partDay";
  * Chairs, dressers and cameras are as good as one another, so they stand sorted. While the meal is open, what follows
  * depends on which ends are in time, and on steps that the meal would move: null where there are such.
  */
-export function standingOf(work: DayWork, { state, left, meal, allInTime, lastEndInTime }: PartDay): number[] | null {
+export function standingOf(
+  work: DayWork,
+  state: DayState,
+  { left, meal, allInTime, lastEndInTime }: Pick<PartDay, "left" | "meal" | "allInTime" | "lastEndInTime">,
+): number[] | null {
   const isOpen = work.meal !== null && meal === null;
   if (isOpen && !allInTime) return null;
   // Nothing that is left begins before the meal is over, but for a camera's crossing and what is handed over.
@@ -38,6 +43,11 @@ export function standingOf(work: DayWork, { state, left, meal, allInTime, lastEn
 }
 
 function addSorted(standing: number[], freeAtSeconds: readonly number[], notBefore: number): void {
-  if (freeAtSeconds.length === 1) standing.push(Math.max(freeAtSeconds[0]!, notBefore));
-  else standing.push(...freeAtSeconds.map((seconds) => Math.max(seconds, notBefore)).sort((a, b) => a - b));
+  const first = standing.length;
+  for (let unit = 0; unit < freeAtSeconds.length; unit++) {
+    const seconds = Math.max(freeAtSeconds[unit]!, notBefore);
+    let at = first + unit;
+    for (; at > first && standing[at - 1]! > seconds; at--) standing[at] = standing[at - 1]!;
+    standing[at] = seconds;
+  }
 }

@@ -18,7 +18,7 @@ import { dayArguments } from "../dayArguments";
  * @shape A table that spills, with the columns of DAYPLAN, one row a look in the order found. After and Fixed (first, last or a place) are kept, looks that have been shot stay first as they happened. The last shot never ends later than in the order given, if that keeps After and Fixed; of orders that end equally soon, one near to it.
  * @units As for DAYPLAN.
  * @blanks As for DAYPLAN. Fixed blank or 0: any place. After blank: after nothing.
- * @bounds One day at a time, any number of looks. Days of up to 12 looks are mostly proved best; longer ones are searched for so many steps and no longer, so the same day always gives the same order. What counts is the end of the last shot alone. A Fixed place at which a look has been shot already no longer binds.
+ * @bounds One day at a time, any number of looks. Days of up to 12 looks with one camera are as good as always proved best; longer ones are searched for so many steps and no longer, so the same day always gives the same order. What counts is the end of the last shot alone. A Fixed place at which a look has been shot already no longer binds.
  * @errors As for DAYPLAN, but an order given that contradicts After is put right; a Fixed that After or another Fixed rules out is #VALUE!.
  * @source Layered search over sets of looks (Held and Karp 1962) with machine bounds (Johnson 1954, Mitten 1959), and late acceptance hill climbing (Burke and Bykov 2017); the rules of the day are common practice, no source.
  * @caution The soonest end is not all that makes a day good: daylight, nerves and who is tired have no column here. Long days and hurried changes injure; for meals, rest and minors ask what holds for your place and crew, see DAYPLAN.
