@@ -15,6 +15,7 @@ const OUT = 46_083;
 const DUE = OUT + 7;
 const AS_OF = DUE + 3;
 const PIECES = ["Piece", "Lender", "Value", "Quantity", "Out", "Due", "Back", "Quantity back", "Condition back"];
+const RECEIPTS = ["Shop", "Job", "Bought", "Amount", "Kept", "Terms"];
 const REQUESTS = ["Lender", "Asked", "Needed by", "Answer"];
 const piece = (name: string, fields: Readonly<Record<string, unknown>> = {}): unknown[] => {
   const usual = { Piece: name, Lender: "Orla", Value: 100, Quantity: 1, Out: OUT, Due: DUE };
@@ -51,7 +52,31 @@ const FUNCTIONS: Readonly<Record<string, Asked>> = {
       "Lender,Pieces out,Value out,Next due,Late pieces,Late value,Most days late,No due date,Unvalued".split(","),
     ],
   },
+  valuebyday: {
+    table: late,
+    args: [OUT, OUT + 1],
+    nothing: [
+      ["Date", "Pieces", "Value", "Unvalued"],
+      [OUT, 0, 0, 0],
+      [OUT + 1, 0, 0, 0],
+    ],
+  },
+  peakvalue: { table: late, args: [], nothing: [["Date", "Pieces", "Value"]] },
+  covergap: { table: late, args: [120, 60], nothing: [["What", "From", "Until", "Value", "Over by"]] },
+  refunds: {
+    table: [RECEIPTS, ["Kessel", "Spring", OUT, 95, "", "28 days"], ["Odeon", "Spring", OUT, 30, 10, "2 weeks"]],
+    args: [OUT],
+    nothing: [["Shop", "Refund by", "Days left", "To come back"]],
+  },
+  jobmoney: {
+    table: [RECEIPTS, ["Kessel", "Spring", OUT, 95, "", "28 days"], ["Odeon", "Autumn", OUT, 30, 10, "2 weeks"]],
+    args: [],
+    nothing: [["Job", "Spent", "Kept", "Refunded", "To come back", "Rental", "Deposits held"]],
+  },
 };
+
+/** One figure, or a curve, over all the rows: a total that left something out in silence would mislead. */
+const OVER_ALL = new Set(["valueout", "peakvalue"]);
 
 function sentence(name: string, ...args: readonly unknown[]): string {
   const outcome = outcomeOf(name, args);
@@ -94,14 +119,21 @@ describe.each(Object.entries(FUNCTIONS))("%s", (name, { table, args, nothing }) 
     const error = { type: "Error", basicValue: "#REF!" };
     const broken = [...table, table[1]!.map(() => error)];
     const outcome = outcomeOf(name, [broken, ...args]);
-    if (name === "valueout") {
-      // A total that left something out in silence would mislead.
+    if (OVER_ALL.has(name)) {
       expect("error" in outcome && outcome.error.message).toBe(
         "Out, row 4 holds the error #REF!; mend that cell first.",
       );
       return;
     }
     const rows = ("result" in outcome ? outcome.result : []) as unknown[][];
+    if (name === "valuebyday" || name === "covergap") {
+      // A piece of which nothing can be read may have been held on any day, so each figure over all of them says so.
+      const told = rows.slice(1).flat();
+      expect(told.some((cell) => cell instanceof HostError)).toBe(true);
+      for (const cell of told)
+        if (cell instanceof HostError) expect(cell.message).toMatch(/, row 4 holds the error #REF!/);
+      return;
+    }
     const expected = on(table) as unknown[][];
     expect(sayResult(rows.slice(0, expected.length))).toEqual(expected);
     const errors = rows[expected.length]!.filter((cell) => cell instanceof HostError) as HostError[];
@@ -147,8 +179,98 @@ test.each([
   expect(rows.find((row) => row[0] === "Orla")!.slice(1, 3)).toEqual([1, 100]);
 });
 
+describe("a value that cannot be read", () => {
+  const table = [
+    PIECES,
+    piece("P1"),
+    piece("P2", { Out: OUT + 4, Value: { type: "Error", basicValue: "#N/A" } }),
+    piece("P3", { Out: OUT + 1, Value: 50, Back: OUT + 2 }),
+  ];
+  const isError = (cell: unknown): boolean => cell instanceof HostError;
+
+  test("leaves the days of VALUEBYDAY before it as they are, and the number of pieces on the days after", () => {
+    const outcome = outcomeOf("valuebyday", [table, OUT + 1, OUT + 5]);
+    const [, ...days] = ("result" in outcome ? outcome.result : []) as unknown[][];
+    expect(sayResult(days.slice(0, 3))).toEqual([
+      [OUT + 1, 2, 150, 0],
+      [OUT + 2, 1, 100, 0],
+      [OUT + 3, 1, 100, 0],
+    ]);
+    for (const day of days.slice(3)) expect([day[1], isError(day[2])]).toEqual([2, true]);
+    expect((days[3]![2] as HostError).message).toBe("Value, row 3 holds the error #N/A; mend that cell first.");
+  });
+
+  test("leaves the spans and pieces of COVERGAP before it as they are, and stands last itself", () => {
+    const outcome = outcomeOf("covergap", [table, 140, 60]);
+    const [, ...rows] = ("result" in outcome ? outcome.result : []) as unknown[][];
+    expect(sayResult(rows.slice(0, 2))).toEqual([
+      ["All pieces", OUT + 1, OUT + 2, 150, 10],
+      ["P1", OUT, "", 100, 40],
+    ]);
+    expect([rows.length, rows[2]![0], isError(rows[2]![3])]).toEqual([3, "P2", true]);
+  });
+
+  test("is one sentence in PEAKVALUE, since the peak might be higher", () => {
+    expect(sentence("peakvalue", table)).toBe("Value, row 3 holds the error #N/A; mend that cell first.");
+  });
+});
+
+describe.each([
+  ["refunds", [AS_OF]],
+  ["jobmoney", []],
+])("%s", (name, args) => {
+  const good = ["Odeon", "Autumn", OUT, 30, 10, "2 weeks"];
+  test.each<[string, Readonly<Record<string, unknown>>, string]>([
+    ["an amount below 0", { Amount: -95 }, 'Amount, row 2: "-95" cannot be used; give an amount of 0 or more.'],
+    ["an amount in words", { Amount: "about 95" }, 'Amount, row 2: "about 95" cannot be used'],
+    ["an error", { Amount: { type: "Error", basicValue: "#DIV/0!" } }, "Amount, row 2 holds the error #DIV/0!"],
+    ["a huge amount", { Amount: 1e308 }, "The result is too large"],
+    ["something else kept", { Kept: "the belt" }, 'Kept, row 2: "the belt" cannot be used'],
+  ])("%s is an error of its own row, and the other is whole", (_, fields, said) => {
+    const typed: Readonly<Record<string, unknown>> = {
+      Shop: "Kessel",
+      Job: "Spring",
+      Bought: OUT,
+      Amount: 95,
+      Kept: "",
+      Terms: "28 days",
+      ...fields,
+    };
+    const outcome = outcomeOf(name, [[RECEIPTS, RECEIPTS.map((heading) => typed[heading]), good], ...args]);
+    const rows = ("result" in outcome ? outcome.result : []) as unknown[][];
+    const own = rows.find(([first]) => first === "Kessel" || first === "Spring")!;
+    const errors = own.filter((cell) => cell instanceof HostError) as HostError[];
+    expect(errors.length).toBeGreaterThan(0);
+    for (const { message } of errors) expect(message).toContain(said);
+    const other = rows.find(([first]) => first === "Odeon" || first === "Autumn")!;
+    expect(other.some((cell) => cell instanceof HostError)).toBe(false);
+  });
+});
+
+test.each([
+  [-5, "Bought, row 2"],
+  [2_958_466, "Bought, row 2"],
+  ["31 Dec 1899", "Bought, row 2"],
+  ["1 Jan 10000", "Bought, row 2"],
+  ["03/04/26", "could be 2026-04-03 or 2026-03-04"],
+])("a receipt bought on %j is an error in its last day, and its money stands", (bought, said) => {
+  const outcome = outcomeOf("refunds", [[RECEIPTS, ["Kessel", "Spring", bought, 95, "", "28 days"]], AS_OF]);
+  const [, row] = ("result" in outcome ? outcome.result : []) as unknown[][];
+  expect([row![0], sayResult(row![3])]).toEqual(["Kessel", 95]);
+  expect((row![1] as HostError).message).toContain(said);
+});
+
+test("a span or a limit that is none is refused by its argument", () => {
+  for (const from of [-1, 2_958_466, "31 Dec 1899", "soon"])
+    expect(sentence("valuebyday", late, from, OUT)).toMatch(/^from: "[^"]+" (is not a date|could be)/);
+  expect(sentence("valuebyday", late, OUT + 1, OUT)).toMatch(/^to: "2026-03-02" cannot be used/);
+  expect(sentence("valuebyday", late, 1, 2_958_465)).toMatch(/cannot be used|too (?:long|many)/);
+  for (const limit of [-1, 0, "none", 1e400, true])
+    expect(sentence("covergap", late, limit)).toMatch(/^limit: "[^"]+" /);
+});
+
 test("a day to look at that is no day of the workbook is refused", () => {
-  for (const name of ["laterows", "chaserows", "valueout", "lendertotals"]) {
+  for (const name of ["laterows", "chaserows", "valueout", "lendertotals", "refunds"]) {
     for (const asOf of [-1, 2_958_466, 1e300, "03/04/26", "someday", true])
       expect(sentence(name, FUNCTIONS[name]!.table, asOf)).toMatch(/^(asOf|onDate): "[^"]+" (is not a date|could be)/);
   }
