@@ -12,12 +12,12 @@ import { readNumber } from "../sheet/readNumber";
 export function numberArguments<Name extends string>(
   raws: Readonly<Record<Name, unknown>>,
   aboveZero: readonly NoInfer<Name>[],
-  units: Readonly<Partial<Record<NoInfer<Name>, string>>> = {},
+  units?: Readonly<Partial<Record<NoInfer<Name>, string>>>,
 ): Outcome<Record<Name, number>> {
   const numbers = {} as Record<Name, number>;
   for (const argument of Object.keys(raws) as Name[]) {
     const isZeroRefused = aboveZero.includes(argument);
-    const expected = `a number ${isZeroRefused ? "above 0" : "of 0 or more"}${units[argument] ?? ""}`;
+    const expected = `a number ${isZeroRefused ? "above 0" : "of 0 or more"}${units?.[argument] ?? ""}`;
     const number = needed(readNumber(raws[argument], argument, expected), argument, expected);
     if (!number.ok) return number;
     const { value } = number;
