@@ -8,15 +8,20 @@ export interface CoverStated {
 }
 
 /**
- * The notes that speak of a currency, the first where two speak of the same days; notes that cannot be read are left out.
+ * The notes that speak of all pieces together, or of any one, in a currency, the first where two speak of the same days; notes that cannot be read are left out.
  *
  * A note that names no currency, or a bare sign, speaks of the sheet's currency where there is but one (`isOnlyOne`); null is a currency that the sheet does not name.
  */
-export function coverStated(notes: readonly CoverNote[], currency: string | null, isOnlyOne: boolean): CoverStated {
+export function coverStated(
+  notes: readonly CoverNote[],
+  covers: CoverNote["covers"],
+  currency: string | null,
+  isOnlyOne: boolean,
+): CoverStated {
   const byDay = new Map<number, CoverNote>();
   let everyDay: CoverNote | null = null;
   for (const note of notes) {
-    if (!note.limit.ok) continue;
+    if (!note.limit.ok || note.covers !== covers) continue;
     const named = note.limit.value.currency;
     if (named !== currency && !(isOnlyOne && (isUnsure(named) || isUnsure(currency)))) continue;
     if (note.day === null) everyDay ??= note;

@@ -59,7 +59,6 @@ test("a row whose day cannot be read, a blank, a 0 and a word without a figure s
       ],
       [["Cover", "Mirela"]],
       [["Cover", 0]],
-      [["Insurance limit, each piece", 5000]],
     ),
   ).toEqual([]);
 });
@@ -78,4 +77,16 @@ test("words within the rows of a table are no note, and notes below it are", asy
   ];
   const notes = await notesOf(rows);
   expect(notes.map(({ at }) => at)).not.toContain("Sheet1 1,2");
+});
+
+test("the limit of one piece is kept apart from the limit of all", async () => {
+  const rows = [
+    ["Insurance limit, all pieces", 120000],
+    ["Insurance limit, one piece", 5500],
+  ];
+  const { workbook, tables } = await readSheets([{ name: "Job", rows }]);
+  expect(readCoverNotes(workbook.sheets, tables).map(({ covers, at }) => [covers, at.row])).toEqual([
+    ["all", 0],
+    ["one", 1],
+  ]);
 });

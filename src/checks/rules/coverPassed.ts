@@ -37,7 +37,7 @@ export const coverPassed = defineRule({
     const curve = valueCurve(allPieces(workbook), true);
     if (!curve.ok) return;
     const { currency } = curve.value;
-    const { everyDay, byDay } = coverStated(covers, currency, true);
+    const { everyDay, byDay } = coverStated(covers, "all", currency, true);
     const steps = withStepsAt(curve.value.steps, [facts.asOf, ...byDay.keys()]).filter(({ day }) => day >= facts.asOf);
     const say = (note: CoverNote, held: ValueStep | null): void => {
       const cover = note.limit.ok ? note.limit.value.amount : Infinity;

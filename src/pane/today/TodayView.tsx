@@ -87,6 +87,7 @@ export function TodayView() {
           limits={limits}
           notes={covers}
           isOnlyCurrency={values.length === 1}
+          pieces={pieces}
           asOf={asOf}
         />
       ))}

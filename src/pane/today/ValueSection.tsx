@@ -12,6 +12,8 @@ import type { CoverLimits } from "./CoverLimits";
 import { coverOn } from "./coverOn";
 import { coverToday } from "./coverToday";
 import { LineList } from "./LineList";
+import { PieceCover } from "./PieceCover";
+import type { PieceTable } from "./PieceTable";
 import { useTodayStyles } from "./useTodayStyles";
 import { ValuePicture } from "./ValuePicture";
 import type { CurrencyValue } from "./CurrencyValue";
@@ -22,14 +24,19 @@ interface ValueSectionProps {
   readonly limits: CoverLimits;
   readonly notes: readonly CoverNote[];
   readonly isOnlyCurrency: boolean;
+  readonly pieces: readonly PieceTable[];
   readonly asOf: number;
 }
 
 /** What is out in one currency, against its cover, and how it goes by day. */
-export function ValueSection({ value, limits, notes, isOnlyCurrency, asOf }: ValueSectionProps) {
+export function ValueSection({ value, limits, notes, isOnlyCurrency, pieces, asOf }: ValueSectionProps) {
   const styles = useTodayStyles();
   const { currency, valueOut, piecesHeld, piecesUnvalued, unread } = value;
-  const stated = useMemo(() => coverToday(notes, currency, isOnlyCurrency), [notes, currency, isOnlyCurrency]);
+  const stated = useMemo(() => coverToday(notes, "all", currency, isOnlyCurrency), [notes, currency, isOnlyCurrency]);
+  const ofOne = useMemo(
+    () => coverOn(coverToday(notes, "one", currency, isOnlyCurrency), asOf),
+    [notes, currency, isOnlyCurrency, asOf],
+  );
   const set = limits.get(currency);
   const cover = useMemo(
     () => (set === undefined ? stated : { everyDay: { amount: set, place: null }, byDay: new Map() }),
@@ -82,6 +89,7 @@ export function ValueSection({ value, limits, notes, isOnlyCurrency, asOf }: Val
           </ul>
         </>
       )}
+      {ofOne !== null && <PieceCover pieces={pieces} currency={currency} limit={ofOne} asOf={asOf} />}
       {unread.length > 0 && (
         <>
           <p className={styles.note}>Left out, since the row cannot be read:</p>

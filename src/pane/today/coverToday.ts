@@ -3,8 +3,13 @@ import { coverStated } from "../../sheet/coverStated";
 import type { Cover, CoverFigure } from "./Cover";
 
 /** The cover of a currency as the workbook states it; `currency` is "" where the sheet names none. */
-export function coverToday(notes: readonly CoverNote[], currency: string, isOnlyOne: boolean): Cover {
-  const { everyDay, byDay } = coverStated(notes, currency === "" ? null : currency, isOnlyOne);
+export function coverToday(
+  notes: readonly CoverNote[],
+  covers: CoverNote["covers"],
+  currency: string,
+  isOnlyOne: boolean,
+): Cover {
+  const { everyDay, byDay } = coverStated(notes, covers, currency === "" ? null : currency, isOnlyOne);
   return {
     everyDay: everyDay === null ? null : figureOf(everyDay),
     byDay: new Map([...byDay].map(([day, note]) => [day, figureOf(note)])),

@@ -10,7 +10,12 @@ export function coversUnread(
 ): readonly { readonly note: CoverNote; readonly sentence: string }[] {
   const isUsed = (note: CoverNote): boolean =>
     currencies.some((currency) => {
-      const { everyDay, byDay } = coverStated([note], currency === "" ? null : currency, currencies.length === 1);
+      const { everyDay, byDay } = coverStated(
+        [note],
+        note.covers,
+        currency === "" ? null : currency,
+        currencies.length === 1,
+      );
       return everyDay !== null || byDay.size > 0;
     });
   return notes.flatMap((note) => {

@@ -19,26 +19,26 @@ const days = [
 ];
 
 test("a day's own cover goes before the one of every day, and the cell that says it is known", async () => {
-  const cover = coverToday(await notesOf([["Insurance limit", 50]], days), "GBP", true);
+  const cover = coverToday(await notesOf([["Insurance limit", 50]], days), "all", "GBP", true);
   expect([DAY - 1, DAY, DAY + 1, DAY + 2].map((day) => coverOn(cover, day)?.amount)).toEqual([50, 100, 200, 50]);
   expect(coverOn(cover, DAY + 1)?.place).toMatchObject({ sheetName: "Sheet2", at: { row: 2, column: 2 } });
-  expect(coverOn(coverToday(await notesOf(days), "GBP", true), DAY + 5)).toBeNull();
+  expect(coverOn(coverToday(await notesOf(days), "all", "GBP", true), DAY + 5)).toBeNull();
 });
 
 test("of two that speak of the same days the first counts", async () => {
-  const cover = coverToday(await notesOf([["Cover", 50]], [["Insurance limit", 70]]), "", true);
+  const cover = coverToday(await notesOf([["Cover", 50]], [["Insurance limit", 70]]), "all", "", true);
   expect(coverOn(cover, DAY)?.amount).toBe(50);
 });
 
 test("a limit speaks of its own currency, and without one only of a sheet that has one currency", async () => {
   const unnamed = await notesOf([["Cover", 50]]);
-  expect(coverOn(coverToday(unnamed, "GBP", true), DAY)?.amount).toBe(50);
-  expect(coverOn(coverToday(unnamed, "GBP", false), DAY)).toBeNull();
+  expect(coverOn(coverToday(unnamed, "all", "GBP", true), DAY)?.amount).toBe(50);
+  expect(coverOn(coverToday(unnamed, "all", "GBP", false), DAY)).toBeNull();
   const pounds = await notesOf([["Cover", "£50"]]);
-  expect(coverOn(coverToday(pounds, "GBP", false), DAY)?.amount).toBe(50);
-  expect(coverOn(coverToday(pounds, "EUR", true), DAY)).toBeNull();
-  expect(coverOn(coverToday(pounds, "", true), DAY)?.amount).toBe(50);
-  expect(coverOn(coverToday(await notesOf([["Cover", "$50"]]), "USD", true), DAY)?.amount).toBe(50);
+  expect(coverOn(coverToday(pounds, "all", "GBP", false), DAY)?.amount).toBe(50);
+  expect(coverOn(coverToday(pounds, "all", "EUR", true), DAY)).toBeNull();
+  expect(coverOn(coverToday(pounds, "all", "", true), DAY)?.amount).toBe(50);
+  expect(coverOn(coverToday(await notesOf([["Cover", "$50"]]), "all", "USD", true), DAY)?.amount).toBe(50);
 });
 
 test("a limit that is used for nothing is said with its reason", async () => {
