@@ -32,8 +32,9 @@ export function readCarriedPieces(table: Table, gramsPerBareUnit: number, allKin
       const { weight, quantity } = row;
       const grams: FieldValue<number> =
         weight === null || isProblem(weight) ? weight : (weight.grams ?? weight.bareAmount! * gramsPerNumber);
+      const isGuess = weight !== null && !isProblem(weight) && weight.isGuess;
       if (grams !== null && !allKinds)
-        return { grams, kind: null, quantity, where: "", named: "", isNamedAsKind: false };
+        return { grams, isGuess, kind: null, quantity, where: "", named: "", isNamedAsKind: false };
       const typed = row.kind;
       const isNamedAsKind = typed !== null;
       const named = typed ?? row.description;
@@ -44,6 +45,7 @@ export function readCarriedPieces(table: Table, gramsPerBareUnit: number, allKin
       const column = table.columnOf[field] ?? table.columnOf["kind"] ?? table.columnOf["description"] ?? 0;
       return {
         grams,
+        isGuess,
         kind,
         quantity,
         where: isSaid ? argumentAt(table, row.row, column) : "",

@@ -23,7 +23,9 @@ export function readKind(text: string): GarmentKind | null {
   const plain = text
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")
-    .toLowerCase();
+    .toLowerCase()
+    .replace(/ w\/ ?/, " with ")
+    .replace(/\b(?:pull|slip)[- ]on /, "");
   let found: GarmentKind | null = null;
   for (const thing of plain.split(/[,;/&+]| and | et | y | e | und /)) {
     const kind = kindOfThing(thing.split(/ (?:with|w|avec|con|mit|for|pour|per|fur) |\(/)[0]!);

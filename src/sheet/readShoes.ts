@@ -28,7 +28,7 @@ export function readShoes(table: Table, system: ShoeSystem): readonly ShoeRow[] 
 }
 
 function footAt(raw: unknown, argument: string, system: ShoeSystem): FieldValue<number> {
-  const read = readShoeSize(raw, argument);
+  const read = readShoeSize(raw, argument, system);
   if (!read.ok) return read.problem;
   if (read.value === null) return null;
   const foot = footLengthMm(read.value.size, read.value.system ?? system, argument);

@@ -12,7 +12,9 @@ test.each([
   ["0.1278° W", -0.1278],
   ["33.9 s", -33.9],
   ["2.35 E", 2.35],
-  ["3,7 O", -3.7],
+  ["3,7 W", -3.7],
+  // West to a French reader, east to a German one.
+  ["3,7 O", "argument-not-usable"],
   [null, null],
   ["", null],
   [91, "argument-not-usable"],

@@ -63,8 +63,8 @@ test.each([
   ["settled", false, false],
   ["settled", "no", false],
   ["settled", "-", false],
-  ["weight", "800 g", { grams: 800, bareAmount: null }],
-  ["weight", 1.2, { grams: null, bareAmount: 1.2 }],
+  ["weight", "800 g", { grams: 800, bareAmount: null, isGuess: false }],
+  ["weight", 1.2, { grams: null, bareAmount: 1.2, isGuess: false }],
 ] as const)("%s %j is read as %j", (field, raw, expected) => {
   expect(only(field, raw)).toEqual(expected);
 });

@@ -18,6 +18,21 @@ test.each([
   expect(reads(readShoeSize(raw, "size"))).toEqual({ size, system });
 });
 
+test.each([
+  ["US 8 W", "US women", 8],
+  ["US 8 M", "US women", 8],
+  ["us 9.5M", "US men", 9.5],
+] as const)("%j beside a column of %s is one of them: the letter may be a width", (raw, told, size) => {
+  expect(reads(readShoeSize(raw, "size", told))).toEqual({ size, system: told });
+  expect(reads(readShoeSize(raw, "size"))).toBe("argument-not-usable");
+  expect(reads(readShoeSize(raw, "size", "EU"))).toBe("argument-not-usable");
+});
+
+test("a letter before the size says whose it is", () => {
+  expect(reads(readShoeSize("US W 8", "size"))).toEqual({ size: 8, system: "US women" });
+  expect(reads(readShoeSize("US M9", "size"))).toEqual({ size: 9, system: "US men" });
+});
+
 test.each(["38-39", "US 8", "medium", true, "EU 38 UK 5"])("%j is refused", (raw) => {
   expect(reads(readShoeSize(raw, "size"))).toBe("argument-not-usable");
 });

@@ -25,7 +25,7 @@ export function carriedGrams(pieces: CarriedPieces): Outcome<CarriedGrams> {
     if (isProblem(quantity)) return { ok: false, problem: quantity };
     const grams = pieceGrams(piece);
     if (isProblem(grams)) return { ok: false, problem: grams };
-    if (piece.grams === null) estimatedGrams += grams * (quantity || 1);
+    if (piece.grams === null || piece.isGuess) estimatedGrams += grams * (quantity || 1);
     else weighedGrams += grams * (quantity || 1);
   }
   return succeed({ weighedGrams, estimatedGrams });

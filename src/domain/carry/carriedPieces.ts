@@ -5,6 +5,8 @@ import type { GarmentKind } from "./garmentKind";
 export interface CarriedPiece {
   /** The weight of one piece in grams; null where the sheet has none. */
   readonly grams: FieldValue<number>;
+  /** Whether the sheet itself says that its weight is a guess. */
+  readonly isGuess: boolean;
   /** The kind, read where there is no weight or the reader was asked for all; null where no known kind is named, or a problem. */
   readonly kind: FieldValue<GarmentKind>;
   /** How many the row stands for; null counts as 1. */

@@ -51,7 +51,7 @@ function addPiece(tally: Tally, piece: CarriedPiece): void {
   const { quantity } = piece;
   const grams = pieceGrams(piece);
   // A weight that cannot be read was weighed all the same.
-  const field = piece.grams === null ? "estimatedGrams" : "weighedGrams";
+  const field = piece.grams === null || piece.isGuess ? "estimatedGrams" : "weighedGrams";
   const count = isProblem(quantity) ? quantity : quantity || 1;
   tally.pieces = sumOf(tally.pieces, count);
   const all = isProblem(grams) ? grams : isProblem(count) ? count : grams * count;

@@ -28,7 +28,11 @@ export interface PieceRow {
   /** From the Currency column, else from the sign in the value, else from the heading. */
   readonly currency: FieldValue<string>;
   /** The weight of one piece: in grams where the cell names its unit, else the bare number. */
-  readonly weight: FieldValue<{ readonly grams: number | null; readonly bareAmount: number | null }>;
+  readonly weight: FieldValue<{
+    readonly grams: number | null;
+    readonly bareAmount: number | null;
+    readonly isGuess: boolean;
+  }>;
   readonly out: FieldValue<number>;
   readonly due: FieldValue<number>;
   /** A later day the lender agreed to; where filled it stands in for the due day. */

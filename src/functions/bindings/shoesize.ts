@@ -20,7 +20,7 @@ import { answer } from "../answer";
  * @units Sizes to a half, Mondopoint to 5 mm. EU 1.5 x cm + 2; UK 3 x in - 23; US men UK + 1; US women UK + 2; all of the foot's length.
  * @blanks Any of them blank: #VALUE!.
  * @bounds Adults: EU 33.5 to 50, UK 1.5 to 15, US men 2.5 to 16, US women 3.5 to 17, Mondopoint 210 to 320.
- * @errors A size outside these, two sizes in one ("38-39"), "US" alone, and a size that names another system than from are #VALUE!.
+ * @errors A size outside these, two sizes in one ("38-39"), "US" alone, M or W behind a size (they may be widths) unless from is a US system, and a size that names another system than from are #VALUE!.
  * @source Relations of an encyclopaedia's article on shoe size, read second-hand; Mondopoint is ISO 9407:2019. Within half a size of a table in the manner of ISO 19407:2023, not checked against the standard. Some makers put US women 1.5, not 1, above US men.
  * @caution Approximate: try shoes on before the day, and never make anyone work or walk in a pair that pinches or slips.
  * @example =TACK.SHOESIZE(38,"EU","UK") gives 5.5
@@ -32,13 +32,13 @@ import { answer } from "../answer";
  * @returns {any} The size in the other system.
  */
 export function shoesize(size: any, from: any, to: any): any {
-  const typed = needed(readShoeSize(size, "size"), "size", "a shoe size, such as 38");
-  if (!typed.ok) return answer(typed);
   const systems = '"EU", "UK", "US men", "US women" or "Mondopoint"';
   const given = needed(readShoeSystem(from, "from"), "from", systems);
   if (!given.ok) return answer(given);
   const wanted = needed(readShoeSystem(to, "to"), "to", systems);
   if (!wanted.ok) return answer(wanted);
+  const typed = needed(readShoeSize(size, "size", given.value), "size", "a shoe size, such as 38");
+  if (!typed.ok) return answer(typed);
   const { system } = typed.value;
   if (system !== null && system !== given.value) {
     const expected = `the system that size names, "${system}"`;

@@ -16,7 +16,7 @@ import { carriedTable } from "../carriedTable";
  * @param [unit] The unit of the result and of weights without one: "kg" (when left out), "g", "lb" or "oz".
  * @param [columns] Which heading means what, where yours is not understood, such as "weight=Wt; kind=Type".
  * @shape A table that spills: Kind, Pieces, Weight, Weighed, Estimated, one row for each kind in the order first seen; Weight is Weighed and Estimated together; the heading row alone when there are no rows. Puffers and overcoats are one kind, Coat; a kind that is not known stands as typed.
- * @units Weights in unit, for all the pieces of the row: Weight is for one piece and counts Quantity times; "1.2kg", "800 g" and "2 lb 3 oz" are read as they say, a bare number in the heading's unit, else in unit.
+ * @units Weights in unit, for all the pieces of the row: Weight is for one piece and counts Quantity times; "1.2kg", "800 g" and "2 lb 3 oz" are read as they say, a bare number in the heading's unit, else in unit. "Approx 2 kg" counts as Estimated.
  * @blanks Weight blank or 0: estimated by the Kind; Kind blank: the kind named in Description, and if that names none the row "(no kind)", last. Quantity blank or 0: 1. Blank rows and a totals row are passed over.
  * @bounds Weights of 0 or more; up to a whole sheet of rows; hangers, covers and bags are not counted.
  * @errors An unknown unit and a missing column are #VALUE!. A weight that cannot be read, and a kind of unknown weight without one, stand as an error in the figures that depend on them; the other kinds are not touched.

@@ -9,7 +9,16 @@ import { sayProblem } from "../../../src/domain/wording";
 const GRAMS_PER_POUND = 453.59237;
 
 function piece(given: Partial<CarriedPiece>): CarriedPiece {
-  return { grams: null, kind: null, quantity: null, where: "Kind, row 2", named: "", isNamedAsKind: false, ...given };
+  return {
+    grams: null,
+    isGuess: false,
+    kind: null,
+    quantity: null,
+    where: "Kind, row 2",
+    named: "",
+    isNamedAsKind: false,
+    ...given,
+  };
 }
 
 function carriedPieces(list: readonly CarriedPiece[]): CarriedPieces {

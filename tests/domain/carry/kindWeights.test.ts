@@ -7,7 +7,16 @@ import type { Problem } from "../../../src/domain/problem";
 import { nameKey } from "../../../src/sheet/nameKey";
 
 function piece(given: Partial<CarriedPiece>): CarriedPiece {
-  return { grams: null, kind: null, quantity: null, where: "Kind, row 2", named: "", isNamedAsKind: false, ...given };
+  return {
+    grams: null,
+    isGuess: false,
+    kind: null,
+    quantity: null,
+    where: "Kind, row 2",
+    named: "",
+    isNamedAsKind: false,
+    ...given,
+  };
 }
 
 function weightsOf(list: readonly CarriedPiece[]): ReturnType<typeof kindWeights> {
@@ -15,6 +24,15 @@ function weightsOf(list: readonly CarriedPiece[]): ReturnType<typeof kindWeights
 }
 
 describe("kindWeights", () => {
+  it("counts what the sheet itself calls a guess as estimated", () => {
+    const pieces = [piece({ grams: 1200, kind: "coat" }), piece({ grams: 2000, isGuess: true, kind: "coat" })];
+    expect(weightsOf(pieces)).toEqual([{ kind: "Coat", pieces: 2, weighedGrams: 1200, estimatedGrams: 2000 }]);
+    expect(carriedGrams({ count: 2, at: (index) => pieces[index]! })).toEqual({
+      ok: true,
+      value: { weighedGrams: 1200, estimatedGrams: 2000 },
+    });
+  });
+
   it("keeps what is estimated apart from what was weighed", () => {
     expect(
       weightsOf([

@@ -12,6 +12,7 @@ function row(label: string, grams: BagPiece["grams"], given: Partial<BagPiece> =
   return {
     label,
     grams,
+    isGuess: false,
     kind: null,
     quantity: null,
     where: `Kind of ${label}`,
