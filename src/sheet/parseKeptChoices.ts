@@ -9,7 +9,7 @@ import type { TableKind } from "./tableKind";
  * The choices out of the text kept in the workbook; never fails.
  *
  * What is no choice is passed over and counted, not guessed at: somebody else's text, a field that is not known, a second
- * choice for one field or one heading.
+ * choice for one heading.
  */
 export function parseKeptChoices(text: string | null): KeptChoices & { readonly unreadable: number } {
   const kept = text === null || text.trim() === "" ? {} : objectIn(text);
@@ -38,14 +38,16 @@ export function parseKeptChoices(text: string | null): KeptChoices & { readonly 
 
 function contradict(one: KindColumnChoice, other: KindColumnChoice): boolean {
   if (one.kind !== other.kind) return false;
-  return one.field === other.field || (one.heading !== null && one.heading === other.heading);
+  if (one.heading !== null) return one.heading === other.heading;
+  return one.field === other.field && other.heading === null && one.notHeading === other.notHeading;
 }
 
 function readChoice(held: unknown): KindColumnChoice | null {
-  const { kind, field, heading } = asObject(held) ?? {};
+  const { kind, field, heading, notHeading } = asObject(held) ?? {};
   if (!isKind(kind) || typeof field !== "string" || !headingVocabulary(kind).canonical.has(field)) return null;
   if (heading !== null && (typeof heading !== "string" || heading.trim() === "")) return null;
-  return { kind, field, heading };
+  if (notHeading === undefined) return { kind, field, heading };
+  return heading === null && typeof notHeading === "string" ? { kind, field, heading, notHeading } : null;
 }
 
 function readAreaKind(held: unknown): AreaKind | null {

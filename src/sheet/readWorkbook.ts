@@ -1,5 +1,6 @@
 import type { AreaKind, AreaKinds } from "./areaKinds";
 import { assignColumns } from "./assignColumns";
+import { choicesOn } from "./choicesOn";
 import { chosenKind } from "./chosenKind";
 import type { ColumnChoices, KindColumnChoice } from "./columnChoices";
 import { findAreas, type SheetArea } from "./findAreas";
@@ -93,7 +94,8 @@ function readArea(
 
   const headings = headingTexts(cells[0]);
   const given = chosenKind(headings, kindsGiven);
-  const { kinds, fieldCount } = guessTableKind(headings, sheetChoices);
+  const bearing = choicesOn(headings, sheetChoices);
+  const { kinds, fieldCount } = guessTableKind(headings, bearing);
   const kind = given === undefined && kinds.length === 1 ? kinds[0] : given;
   const place = { sheetId: sheet.sheetId, sheetName: sheet.name };
   if (kind === undefined || kind === null) {
@@ -104,7 +106,7 @@ function readArea(
     const other = { ...place, tableName, row, column, headings, kinds };
     return kind === null ? { leftOut: other } : { unread: other };
   }
-  const chosen = sheetChoices.filter((choice) => choice.kind === kind);
+  const chosen = bearing.filter((choice) => choice.kind === kind);
   const { columnOf, hintOf, contested } = assignColumns(headings, kind, chosen);
   const dataRows = findDataRows(cells, 0, headings, kind, columnOf);
   const table = {

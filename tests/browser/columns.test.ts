@@ -88,6 +88,38 @@ test("a heading nobody could know is given its field, is kept in the workbook, a
   await page.close();
 });
 
+test("two tables of one sheet have choices of their own", async () => {
+  const both = {
+    name: "Both jobs",
+    tables: [
+      { name: "JobA", row: 0, column: 0, rowCount: 2, columnCount: 5 },
+      { name: "JobB", row: 4, column: 0, rowCount: 2, columnCount: 6 },
+    ],
+    rows: [
+      ["Piece", "Lender", "Out", "Due", "Ins. amt intern"],
+      ["a", "Ado", TODAY - 3, TODAY + 3, 100],
+      [null],
+      [null],
+      ["Piece", "Lender", "Out", "Return date", "Value", "Fig. 2"],
+      ["b", "Ado", TODAY - 3, TODAY + 3, 200, 300],
+    ],
+  };
+  const { page, view } = await browser.open([both], TODAY);
+  const columns = await view("Columns");
+  await openTable(columns, /^JobA/);
+  await columns.getByLabel("Ins. amt intern").selectOption("value");
+  await openTableSays(columns, /^JobA.* 5 of 5 headings read, 1 chosen by hand/);
+  await openTableSays(columns, /^JobB: 1 piece, 5 of 6 headings read$/);
+  const today = await view("Today");
+  await today.getByText("300", { exact: true }).first().waitFor();
+  await view("Columns");
+  await openTable(columns, /^JobB/);
+  await columns.getByLabel("Fig. 2").selectOption("value");
+  await openTableSays(columns, /^JobB: 1 piece, 5 of 6 headings read, 1 chosen by hand/);
+  await openTableSays(columns, /^JobA.* 5 of 5 headings read, 1 chosen by hand/);
+  await page.close();
+});
+
 test("two headings that could be one thing are shown open, and a button decides", async () => {
   const { page, view } = await browser.open([contested], TODAY);
   const columns = await view("Columns");

@@ -39,7 +39,14 @@ export function ColumnsView() {
       <FormulaGapList gaps={gaps} />
       {read.tables.length === 0 && read.unread.length === 0 && <NoTables />}
       {read.tables.map((table) => (
-        <TableCard key={`${table.sheetId} ${table.firstRow} ${table.firstColumn}`} table={table} kept={kept} />
+        <TableCard
+          key={`${table.sheetId} ${table.firstRow} ${table.firstColumn}`}
+          table={table}
+          otherHeadings={read.tables
+            .filter((other) => other !== table && other.sheetId === table.sheetId && other.kind === table.kind)
+            .map(({ headings }) => headings)}
+          kept={kept}
+        />
       ))}
       {read.unread.length > 0 && (
         <section>

@@ -18,7 +18,13 @@ import { withAreaKind } from "./withAreaKind";
 import { withColumnChoice } from "./withColumnChoice";
 
 /** One table: what it is read as, what each heading is read as, and what is undecided. */
-export function TableCard({ table, kept }: { readonly table: SheetTable; readonly kept: KeptChoicesInHand }) {
+export function TableCard(props: {
+  readonly table: SheetTable;
+  /** The headings of the other tables of its kind on its sheet. */
+  readonly otherHeadings: readonly (readonly string[])[];
+  readonly kept: KeptChoicesInHand;
+}) {
+  const { table, otherHeadings, kept } = props;
   const styles = useColumnsStyles();
   const contested = [...(table.contested ?? [])];
   const [isOpen, setOpen] = useState(contested.length > 0);
@@ -27,7 +33,7 @@ export function TableCard({ table, kept }: { readonly table: SheetTable; readonl
   const sheetKinds = Object.hasOwn(kept.kinds, sheetName) ? kept.kinds[sheetName]! : [];
   const own = choicesFor(table, kept.columns);
   const choose = (column: number, field: string | null): void =>
-    void kept.keepColumns(sheetName, withColumnChoice(sheetChoices, table, column, field));
+    void kept.keepColumns(sheetName, withColumnChoice(sheetChoices, table, column, field, otherHeadings));
 
   const named = headings.filter((heading) => heading.trim() !== "").length;
   const readCount = Object.keys(table.columnOf).length;
@@ -85,7 +91,7 @@ export function TableCard({ table, kept }: { readonly table: SheetTable; readonl
             onChoose={(given) => void kept.keepKinds(sheetName, withAreaKind(sheetKinds, headings, given))}
           />
           <ul className={styles.list}>
-            {columnReadings(table, sheetChoices).map((reading) => (
+            {columnReadings(table, own).map((reading) => (
               <ColumnLine
                 key={reading.column}
                 reading={reading}

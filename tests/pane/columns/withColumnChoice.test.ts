@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { withColumnChoice } from "../../../src/pane/columns/withColumnChoice";
+import { choicesOn } from "../../../src/sheet/choicesOn";
 import { assignColumns } from "../../../src/sheet/assignColumns";
 import type { KindColumnChoice } from "../../../src/sheet/columnChoices";
 import { headingVocabulary } from "../../../src/sheet/headingVocabulary";
@@ -28,7 +29,7 @@ test("a column has one field: a later choice takes the earlier one's place", () 
 });
 
 test("a column that is read may be none", () => {
-  expect(withColumnChoice([], table("Piece", "Due"), 1, null)).toEqual([choice("due", null)]);
+  expect(withColumnChoice([], table("Piece", "Due"), 1, null)).toEqual([{ ...choice("due", null), notHeading: "Due" }]);
 });
 
 test("of two that contest a field, the one that is none of it leaves it to the other", () => {
@@ -73,4 +74,16 @@ test("whatever was chosen before, the column is then read as the field that was 
     }),
     { numRuns: 400 },
   );
+});
+
+test("what another table of the sheet goes by stays when this one is given its own", () => {
+  const other = ["Piece", "Fig. 1"];
+  const before = [choice("value", "Fig. 1")];
+  expect(withColumnChoice(before, table("Piece", "Fig. 2"), 1, "value", [other])).toEqual([
+    choice("value", "Fig. 1"),
+    choice("value", "Fig. 2"),
+  ]);
+  const both = withColumnChoice(before, table("Fig. 1", "Fig. 2"), 1, "value", [other]);
+  expect(assignColumns(["Fig. 1", "Fig. 2"], "pieces", both).columnOf).toMatchObject({ value: 1 });
+  expect(assignColumns(other, "pieces", choicesOn(other, both)).columnOf).toMatchObject({ value: 1 });
 });
