@@ -3,10 +3,12 @@ import { NoTables } from "../frame/NoTables";
 import { usePane } from "../frame/usePane";
 import { useSteadyList } from "../frame/useSteadyList";
 import { functionDocs } from "../functions/functionDocs";
+import { BesideList } from "./BesideList";
 import { FormulaGapList } from "./FormulaGapList";
 import { formulaGaps } from "./formulaGaps";
 import { LeftOutList } from "./LeftOutList";
 import { LostSheets } from "./LostSheets";
+import { readBeside } from "./readBeside";
 import { TableCard } from "./TableCard";
 import { UnreadCard } from "./UnreadCard";
 import { useColumnsStyles } from "./useColumnsStyles";
@@ -20,6 +22,8 @@ export function ColumnsView() {
   const root = useRef<HTMLDivElement>(null);
   useSteadyList(root);
   const gaps = useMemo(() => (read === null ? [] : formulaGaps(read, kept.columns, functionDocs)), [read, kept]);
+
+  const beside = useMemo(() => (read === null ? { found: [], unread: [] } : readBeside(read)), [read]);
 
   if (read === null) return null;
   return (
@@ -48,10 +52,11 @@ export function ColumnsView() {
           kept={kept}
         />
       ))}
-      {read.unread.length > 0 && (
+      <BesideList found={beside.found} />
+      {beside.unread.length > 0 && (
         <section>
           <h2 className={styles.heading}>Not read</h2>
-          {read.unread.map((area) => (
+          {beside.unread.map((area) => (
             <UnreadCard key={`${area.sheetId} ${area.row} ${area.column}`} area={area} kept={kept} />
           ))}
         </section>

@@ -22,7 +22,7 @@ export function UnreadCard({ area, kept }: { readonly area: UnreadArea; readonly
       <p className={styles.note}>
         {kinds.length > 1
           ? `It could be ${sayList(kinds.map((kind) => kindName(kind).toLowerCase())).replace(/ and (?=[^,]+$)/, " or ")}: say which.`
-          : "Too few of its headings are understood. Lists of closed days and of people need nothing here."}
+          : "Too few of its headings are understood. If it is none of these, leave it as it is."}
       </p>
       <KindSelect
         label={`Read ${place} as`}

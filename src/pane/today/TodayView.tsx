@@ -32,8 +32,8 @@ import { ValueSection } from "./ValueSection";
 import { valueToday } from "./valueToday";
 
 /**
- * The day at a glance, the most urgent first: what goes back, whom to chase, what to send, to fetch and to refund, what is to be
- * undone before a return, what there is to carry, what is out against the cover, and which look is next.
+ * The day at a glance, the most urgent first: what goes back, whom to chase, what is to be undone before a return, what to send, to
+ * fetch and to refund, what there is to carry, what is out against the cover, and which look is next.
  */
 export function TodayView() {
   const styles = useTodayStyles();
@@ -72,10 +72,10 @@ export function TodayView() {
         <LoansSections loans={loans} />
       )}
       {requests !== null && <ChaseSection requests={requests} asOf={asOf} />}
+      {prepares !== null && <PrepareSection prepares={prepares} />}
       {pieces.length > 0 && sends !== null && <SendSection sends={sends} asOf={asOf} />}
       {requests !== null && requests.collect !== null && <CollectSection collect={requests.collect} asOf={asOf} />}
       {refunds !== null && <RefundsSection refunds={refunds} />}
-      {prepares !== null && <PrepareSection prepares={prepares} />}
       {fittings !== null && <FittingsSection fittings={fittings} />}
       <UnprovedSection pieces={pieces} />
       {carrying !== null && <CarryingSection groups={carrying} asOf={asOf} />}
