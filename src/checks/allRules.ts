@@ -2,6 +2,7 @@ import type { Rule } from "./rule";
 import { afterInCircle } from "./rules/afterInCircle";
 import { alterationNotUndone } from "./rules/alterationNotUndone";
 import { backInFuture } from "./rules/backInFuture";
+import { bagOverLimit } from "./rules/bagOverLimit";
 import { bagTooHeavy } from "./rules/bagTooHeavy";
 import { columnNotRead } from "./rules/columnNotRead";
 import { coverPassed } from "./rules/coverPassed";
@@ -128,6 +129,7 @@ export const allRules: readonly Rule[] = [
   weightUnitMissing,
   weightUnlikely,
   weightNotKnown,
+  bagOverLimit,
   bagTooHeavy,
   lookNotListed,
   lookWithoutPieces,

@@ -81,7 +81,7 @@ function isUnit(word: string): boolean {
 function hintFor(field: string, units: readonly string[]): ColumnHint {
   const first = <T>(read: (word: string) => T | null): T | null =>
     units.map(read).find((unit) => unit !== null) ?? null;
-  if (field === "weight") return { currency: null, unit: first(weightUnit) };
+  if (field === "weight" || field === "bagLimit") return { currency: null, unit: first(weightUnit) };
   return { currency: first(currencyFromText), unit: first(timeUnit) };
 }
 

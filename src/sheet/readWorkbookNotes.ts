@@ -1,3 +1,4 @@
+import { readBagLimitNote } from "./readBagLimitNote";
 import { readClosedDaysFound } from "./readClosedDaysFound";
 import { readCoverNotes } from "./readCoverNotes";
 import { readCrewFound } from "./readCrewFound";
@@ -13,5 +14,6 @@ export function readWorkbookNotes(sheets: readonly SheetSnapshot[], tables: read
     closedDays: readClosedDaysFound(sheets),
     days: readDayNotes(sheets, tables),
     covers: readCoverNotes(sheets, tables),
+    bagLimit: readBagLimitNote(sheets),
   };
 }

@@ -1,4 +1,5 @@
 import type { ClosedDaysFound } from "./closedDaysFound";
+import type { BagLimitNote } from "./bagLimitNote";
 import type { CoverNote } from "./coverNote";
 import type { CrewFound } from "./crewFound";
 import type { DayNotes } from "./dayNotes";
@@ -9,4 +10,6 @@ export interface WorkbookNotes {
   readonly closedDays: ClosedDaysFound;
   readonly days: readonly DayNotes[];
   readonly covers: readonly CoverNote[];
+  /** What one bag may weigh; null where the workbook does not say. */
+  readonly bagLimit: BagLimitNote | null;
 }

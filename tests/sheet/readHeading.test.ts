@@ -15,7 +15,7 @@ function meaning(kind: TableKind, heading: string): string | null {
 /** The headings that the tool promises to understand, by field. */
 const promised: Record<TableKind, string> = {
   pieces:
-    "piece Piece Item|description Description|kind Kind|lender Lender|slip Slip|size Size|colour Colour|quantity Quantity|value Value,Insured value|totalValue Total value|currency Currency|weight Weight|out Out,Date out|due Due,Return due|terms Terms|shoot Shoot|back Back,Date back,Returned|quantityBack Quantity back|conditionOut Condition out|conditionBack Condition back|look Look|talent Talent|bag Bag|photo Photo|note Note|job Job|returnedHow Returned how|tracking Tracking|receivedBy Received by|extendedTo Extended to|settled Settled|fitting Fitting|alteration Alteration|alterationUndone Alteration undone|tapeOff Tape off|rentalFee Rental fee|deposit Deposit|collected Collected|holdUntil Hold until|together Together",
+    "piece Piece Item|description Description|kind Kind|lender Lender|slip Slip|size Size|colour Colour|quantity Quantity|value Value,Insured value|totalValue Total value|currency Currency|weight Weight|out Out,Date out|due Due,Return due|terms Terms|shoot Shoot|back Back,Date back,Returned|quantityBack Quantity back|conditionOut Condition out|conditionBack Condition back|look Look|talent Talent|bag Bag|photo Photo|note Note|job Job|returnedHow Returned how|tracking Tracking|receivedBy Received by|extendedTo Extended to|settled Settled|fitting Fitting|alteration Alteration|alterationUndone Alteration undone|tapeOff Tape off|rentalFee Rental fee|deposit Deposit|collected Collected|holdUntil Hold until|together Together|bagLimit Bag limit,Max weight per bag,Limit per bag",
   lenders:
     "lender Lender|kind Kind|contact Contact|address Address|latitude Latitude|longitude Longitude|open Open|close Close|closedWeekdays Closed weekdays|terms Terms|lateFee Late fee|courierDays Courier days|cutOff Cut-off|receivesUntil Receives until|cleaning Cleaning",
   looks:
@@ -27,7 +27,7 @@ const promised: Record<TableKind, string> = {
   stops:
     "stop Stop|open Open|close Close|minutes Minutes|latitude Latitude|longitude Longitude|due Due|receivesUntil Receives until|cutOff Cut-off",
   shoes: "shoes Shoes|size Size|where Where|pairs Pairs",
-  day: "date Date|call Call|wrap Wrap|meal Meal|dressers Dressers|chairs Chairs|cover Cover",
+  day: "date Date|call Call|wrap Wrap|meal Meal|dressers Dressers|chairs Chairs|cover Cover|bagLimit Bag limit,Max bag weight",
 };
 
 const promises = allKinds.flatMap((kind) =>
