@@ -138,3 +138,59 @@ test("the best order is shown, written as one step after what it replaces is sho
   expect(await orders(page)).toEqual([1, 2, 3, 4]);
   await page.close();
 });
+
+/** A day of forty looks under one dresser, whose best order takes a while to look for. */
+const longDay = [
+  {
+    name: "Looks",
+    rows: [
+      ["Look", "Order", "Date", "Talent", "Set", "Change", "Hair and make-up", "Shooting"],
+      ...Array.from({ length: 40 }, (_, index) => [
+        index + 1,
+        index + 1,
+        TODAY,
+        ["Mina", "Teo", "Adaeze", "Li"][(index * index) % 4]!,
+        ["roof", "stairs"][index % 2]!,
+        5 + ((index * 7) % 20),
+        (index % 3) * 10,
+        10 + ((index * 11) % 25),
+      ]),
+    ],
+  },
+  {
+    name: "Day",
+    rows: [
+      ["Date", TODAY],
+      ["Call", "08:00"],
+    ],
+  },
+];
+
+test("while the best order is looked for the page goes on, and the search can be left off or is left off by another order", async () => {
+  const { page, view } = await browser.open(longDay, TODAY, { height: 2000 });
+  const today = await view("Today");
+  await today.getByText("Try another order").click();
+  const list = today.getByRole("list", { name: "Looks in the order tried" });
+  const firstLook = async () => (await list.getByRole("listitem").first().innerText()).split(",")[0];
+  const best = today.getByRole("button", { name: "Best order found" });
+
+  await best.click();
+  await today.getByRole("button", { name: "Stop looking" }).click();
+  await best.waitFor();
+  expect(await firstLook()).toBe("1. Look 1");
+
+  await best.click();
+  await list.getByRole("button", { name: "Look 2, Teo: earlier" }).click();
+  await best.waitFor();
+  expect(await firstLook()).toBe("1. Look 2");
+
+  await page.evaluate(() => {
+    const seen = globalThis as unknown as { turns: number };
+    seen.turns = 0;
+    setInterval(() => seen.turns++, 5);
+  });
+  await best.click();
+  await today.getByText(/Proved best|Best found/).waitFor();
+  expect(await page.evaluate(() => (globalThis as unknown as { turns: number }).turns)).toBeGreaterThan(5);
+  await page.close();
+});

@@ -2,6 +2,7 @@ import type { OrderRules } from "./orderRules";
 import type { OrderSteps } from "./orderSteps";
 import { orderOfTrail } from "./orderOfTrail";
 import type { OrderTrail } from "./orderTrail";
+import type { Stepwise } from "./stepwise";
 
 /** What a layered search came to. */
 export interface LayeredOrder {
@@ -21,6 +22,8 @@ interface Node<State> {
   readonly standing: readonly number[] | null;
 }
 
+/** Beginnings between two stops for breath. */
+const BEGINNINGS_A_BREATH = 1000;
 /** The share of what is left to look at that one layer may take. */
 const SHARE_OF_A_LAYER = 1 / 2;
 
@@ -32,13 +35,13 @@ const SHARE_OF_A_LAYER = 1 / 2;
  * 1962) with bounds. Where a layer has more, or more than can be gone on from with `mostBeginnings` in all, the best by
  * bound go on, of equal ones the cheapest so far, and `bound` is the least of what was dropped.
  */
-export function layeredOrder<State>(
+export function* layeredOrder<State>(
   rules: OrderRules,
   steps: OrderSteps<State>,
   limit: number,
   width: number,
   mostBeginnings = Infinity,
-): LayeredOrder {
+): Stepwise<LayeredOrder> {
   const all = Array.from({ length: rules.count }, (_, thing) => thing);
   const fixedAt = new Map(rules.placeOf.map((place, thing) => [place, thing]));
   let layer: Node<State>[] = [{ state: steps.open, trail: null, left: all, bound: -Infinity, standing: null }];
@@ -54,6 +57,7 @@ export function layeredOrder<State>(
         if (rules.before[thing]!.some((other) => node.left.includes(other))) continue;
         const left = node.left.filter((other) => other !== thing);
         beginnings++;
+        if (beginnings % BEGINNINGS_A_BREATH === 0) yield;
         const trail = { thing, before: node.trail };
         const state = steps.next(node.state, trail, left, limit);
         if (state === null) continue;

@@ -1,12 +1,17 @@
 import { keepsRules } from "./keepsRules";
 import type { OrderTask } from "./orderTask";
+import type { Stepwise } from "./stepwise";
 
 /**
  * An order that costs no more and is nearer to the things as they are numbered, as far as moving single things back brings it.
  *
  * Nearer means that fewer pairs stand the other way about. Things far out of place go first; at most `tries` things and orders are tried.
  */
-export function orderTowardsGiven(task: OrderTask, order: readonly number[], tries: number): readonly number[] {
+export function* orderTowardsGiven(
+  task: OrderTask,
+  order: readonly number[],
+  tries: number,
+): Stepwise<readonly number[]> {
   const limit = task.cost(order);
   let nearest = [...order];
   let triesLeft = tries;
@@ -36,6 +41,7 @@ export function orderTowardsGiven(task: OrderTask, order: readonly number[], tri
     farthestFirst.sort((a, b) => b.away - a.away);
     for (const { thing } of farthestFirst) {
       if (triesLeft <= 0) break;
+      yield;
       const tried = moved(thing);
       if (tried === null) continue;
       nearest = tried;

@@ -6,6 +6,7 @@ import { easedArrivals } from "./easedArrivals";
 import type { OrderRules } from "./orderRules";
 import { searchedOrder } from "./searchedOrder";
 import type { OrderEffort, SearchedOrder } from "./searchedOrder";
+import type { Stepwise } from "./stepwise";
 
 /** How much of the effort may go into the day without its meal. */
 const SHARE_WITHOUT_MEAL = 1 / 2;
@@ -17,20 +18,20 @@ const SHARE_WITHOUT_MEAL = 1 / 2;
  * day cannot end before that, nor, if that is past the hour of the meal, before that and the meal's length
  * (see `easedArrivals`). Mostly it need not end later either.
  */
-export function searchedDay(
+export function* searchedDay(
   work: DayWork,
   rules: OrderRules,
   start: readonly number[],
   effort: OrderEffort,
-): SearchedOrder {
+): Stepwise<SearchedOrder> {
   const task = { ...rules, cost: (order: readonly number[]) => dayEnd(work, order) };
   const { meal } = work;
   if (meal === null || !isWholeMealLater(work, meal)) {
-    return searchedOrder(task, dayOrderSteps(work), start, effort);
+    return yield* searchedOrder(task, dayOrderSteps(work), start, effort);
   }
   const without = { ...easedArrivals(work, meal), meal: null };
   const tries = Math.floor(effort.tries * SHARE_WITHOUT_MEAL);
-  const found = searchedOrder(
+  const found = yield* searchedOrder(
     { ...rules, cost: (order: readonly number[]) => dayEnd(without, order) },
     dayOrderSteps(without),
     start,
@@ -38,7 +39,7 @@ export function searchedDay(
   );
   const knownBound = found.bound > meal.dueSeconds ? found.bound + meal.lengthSeconds : found.bound;
   const better = task.cost(found.order) < task.cost(start) ? found.order : start;
-  const best = searchedOrder(task, dayOrderSteps(work), better, {
+  const best = yield* searchedOrder(task, dayOrderSteps(work), better, {
     ...effort,
     tries: effort.tries - tries,
     beginnings: effort.beginnings - found.beginnings,

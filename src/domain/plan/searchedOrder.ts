@@ -3,6 +3,7 @@ import { shiftedOrder } from "./shiftedOrder";
 import { layeredOrder } from "./layeredOrder";
 import type { OrderSteps } from "./orderSteps";
 import type { OrderTask } from "./orderTask";
+import type { Stepwise } from "./stepwise";
 
 /** How much to do, counted and never timed, so that the same work gives the same order everywhere. */
 export interface OrderEffort {
@@ -37,12 +38,12 @@ const MOST_FIRSTS = 200;
  * A narrow layered search finds an order and a bound, shifting blocks improves on it, and a layered search as wide as the
  * effort that is left allows tries to prove it best. Where the effort is small for so many things, one of them has it all.
  */
-export function searchedOrder<State>(
+export function* searchedOrder<State>(
   task: OrderTask,
   steps: OrderSteps<State>,
   start: readonly number[],
   effort: OrderEffort,
-): SearchedOrder {
+): Stepwise<SearchedOrder> {
   if (task.count === 0) return { order: start, cost: task.cost(start), bound: task.cost(start), beginnings: 0 };
   let best = {
     order: start,
@@ -53,8 +54,8 @@ export function searchedOrder<State>(
   if (task.count <= MOST_FIRSTS) best = { ...best, bound: Math.max(best.bound, firstBound(task, steps)) };
   let beginningsLeft = effort.beginnings;
 
-  function search(width: number, mostBeginnings: number): void {
-    const { order, bound, beginnings } = layeredOrder(task, steps, best.cost, width, mostBeginnings);
+  function* search(width: number, mostBeginnings: number): Stepwise<void> {
+    const { order, bound, beginnings } = yield* layeredOrder(task, steps, best.cost, width, mostBeginnings);
     beginningsLeft -= beginnings;
     if (order !== null) best = { ...best, order, cost: task.cost(order) };
     best = { ...best, bound: Math.max(best.bound, bound) };
@@ -63,11 +64,12 @@ export function searchedOrder<State>(
   // What a narrow search can come to, if every beginning in it goes on to all the others.
   const narrow = (FIRST_WIDTH * task.count * (task.count + 1)) / 2;
   const isWorthTwo = effort.beginnings >= narrow * WORTH_TWO;
-  if (best.bound < best.cost && beginningsLeft >= narrow) search(isWorthTwo ? FIRST_WIDTH : Infinity, beginningsLeft);
+  if (best.bound < best.cost && beginningsLeft >= narrow)
+    yield* search(isWorthTwo ? FIRST_WIDTH : Infinity, beginningsLeft);
   if (best.bound < best.cost) {
     const { tries, seed } = effort;
-    best = { ...best, ...shiftedOrder(task, best.order, { tries, seed, target: best.bound }) };
+    best = { ...best, ...(yield* shiftedOrder(task, best.order, { tries, seed, target: best.bound })) };
   }
-  if (best.bound < best.cost && isWorthTwo) search(Infinity, beginningsLeft);
+  if (best.bound < best.cost && isWorthTwo) yield* search(Infinity, beginningsLeft);
   return { ...best, beginnings: effort.beginnings - beginningsLeft };
 }

@@ -2,6 +2,7 @@ import { seededRandom } from "../seededRandom";
 import { allBefore } from "./allBefore";
 import { keepsRules } from "./keepsRules";
 import type { OrderTask } from "./orderTask";
+import type { Stepwise } from "./stepwise";
 
 /** How long to search: `tries` orders are costed, or fewer where one costs no more than `target`. */
 export interface SearchEffort {
@@ -20,6 +21,8 @@ export interface CostedOrder {
 const LARGEST_BLOCK = 1 / 3;
 /** Tries for each remembered cost: the more tries, the longer the memory and the slower it settles. */
 const TRIES_A_MEMORY = 400;
+/** Things ordered, over all tries, between two stops for breath. */
+const THINGS_A_BREATH = 10_000;
 /** Tries between two polishings. */
 const TRIES_A_POLISH = 50;
 
@@ -30,7 +33,7 @@ const TRIES_A_POLISH = 50;
  * order now, or than the order some tries ago. `start` keeps the rules; so does the result, which never costs more.
  * The same effort gives the same order everywhere.
  */
-export function shiftedOrder(task: OrderTask, start: readonly number[], effort: SearchEffort): CostedOrder {
+export function* shiftedOrder(task: OrderTask, start: readonly number[], effort: SearchEffort): Stepwise<CostedOrder> {
   const random = seededRandom(effort.seed);
   const upTo = (bound: number): number => Math.floor(random() * bound);
   const before = allBefore(task.before);
@@ -62,8 +65,10 @@ export function shiftedOrder(task: OrderTask, start: readonly number[], effort: 
     if (cost < best.cost) best = { order: [...order], cost };
   }
 
+  const turnsABreath = Math.ceil(THINGS_A_BREATH / task.count);
   if (current.length < 2) return best;
   for (let turn = 0; tries < effort.tries && best.cost > effort.target; turn++) {
+    if (turn % turnsABreath === 0) yield;
     const length = 1 + upTo(Math.min(largestBlock, current.length - 1));
     const moved = withBlockShifted(
       current,

@@ -1,3 +1,4 @@
+import { atOnce } from "./atOnce";
 import { criticalTails } from "./criticalTails";
 import { shiftedOrder } from "./shiftedOrder";
 import { orderByRank } from "./orderByRank";
@@ -34,10 +35,10 @@ export function shortestProject(project: Project, tries = DEFAULT_TRIES, seed = 
     task.before,
     criticalTails(project).map((tail) => -tail),
   );
-  let best = shiftedOrder(task, longestTailFirst, { tries: 1, seed, target: bound });
+  let best = atOnce(shiftedOrder(task, longestTailFirst, { tries: 1, seed, target: bound }));
   for (let round = 0; round < ROUNDS && best.cost > bound; round++) {
     const effort = { tries: Math.ceil(tries / ROUNDS), seed: seed + round, target: bound };
-    const found = shiftedOrder(task, longestTailFirst, effort);
+    const found = atOnce(shiftedOrder(task, longestTailFirst, effort));
     if (found.cost < best.cost) best = found;
   }
   const starts = serialSchedule(project, best.order);

@@ -7,11 +7,14 @@ import { dayMarks } from "./dayMarks";
 import type { DayBar, DayRow } from "./DayRow";
 import { dayRows } from "./dayRows";
 import { DayTable } from "./DayTable";
+import { spreadLabels } from "./spreadLabels";
 import { useDayPictureStyles } from "./useDayPictureStyles";
 
 const WIDTH = 300;
 const LEFT = 66;
-const TOP = 14;
+const TOP = 18;
+/** Where the words above the picture end, and where the lines to their places begin. */
+const WORDS = 10;
 const ROW = 16;
 const BAR = 10;
 const FOOT = 16;
@@ -44,6 +47,11 @@ export function DayPicture({ plan, wrap, now }: DayPictureProps) {
   const topOf = (row: number): number => TOP + row * ROW + (row >= talentCount ? GAP : 0);
   const foot = topOf(rows.length);
   const { meal } = plan;
+  const words = [
+    ...(meal === null ? [] : [{ word: "meal", at: (x(meal.from) + x(meal.until)) / 2 }]),
+    ...(marks.wrap === null ? [] : [{ word: "wrap", at: x(marks.wrap) }]),
+    ...(marks.now === null ? [] : [{ word: "now", at: x(marks.now) }]),
+  ];
   return (
     <>
       <svg
@@ -74,7 +82,6 @@ export function DayPicture({ plan, wrap, now }: DayPictureProps) {
               height={foot - TOP}
               className={styles.meal}
             />
-            <Mark at={(x(meal.from) + x(meal.until)) / 2} word="meal" />
           </>
         )}
         {rows.map((row, index) => (
@@ -84,15 +91,21 @@ export function DayPicture({ plan, wrap, now }: DayPictureProps) {
         {marks.wrap !== null && (
           <>
             <line x1={x(marks.wrap)} x2={x(marks.wrap)} y1={TOP} y2={foot} className={styles.wrap} />
-            <Mark at={x(marks.wrap)} word="wrap" />
           </>
         )}
         {marks.now !== null && (
           <>
             <line x1={x(marks.now)} x2={x(marks.now)} y1={TOP} y2={foot} className={styles.now} />
-            <Mark at={x(marks.now)} word="now" />
           </>
         )}
+        {spreadLabels(words, WIDTH).map(({ word, at, middle }) => (
+          <g key={word}>
+            <text x={middle} y={WORDS} textAnchor="middle" className={styles.text}>
+              {word}
+            </text>
+            <line x1={middle} x2={at} y1={WORDS + 2} y2={TOP} className={styles.pointer} />
+          </g>
+        ))}
       </svg>
       <p className={styles.legend}>
         {(["make-up", "change", "shot", "wait"] as const).map((kind) => (
@@ -172,17 +185,6 @@ function Bar({
         </text>
       )}
     </>
-  );
-}
-
-/** A word above a line, kept inside the picture. */
-function Mark({ at, word }: { readonly at: number; readonly word: string }) {
-  const styles = useDayPictureStyles();
-  const anchor = at > WIDTH - 16 ? "end" : "middle";
-  return (
-    <text x={anchor === "end" ? WIDTH : at} y={10} textAnchor={anchor} className={styles.text}>
-      {word}
-    </text>
   );
 }
 

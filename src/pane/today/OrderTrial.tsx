@@ -1,14 +1,14 @@
 import { Button, mergeClasses } from "@fluentui/react-components";
 import { ArrowDownRegular, ArrowUpRegular } from "@fluentui/react-icons";
-import { useEffect, useMemo, useRef, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { Day } from "../../domain/day/day";
 import type { Look } from "../../domain/day/look";
-import { lookOrder } from "../../domain/day/lookOrder";
+import { lookOrderStepwise } from "../../domain/day/lookOrderStepwise";
 import { sayProblem } from "../../domain/wording";
 import type { SheetTable } from "../../sheet/sheetTable";
 import { FixPreview } from "../check/FixPreview";
 import { usePane } from "../frame/usePane";
-import { pause } from "../state/pause";
+import { inSlices } from "../state/inSlices";
 import { sayClock } from "../../domain/sayClock";
 import { dayInOrder } from "./dayInOrder";
 import { movedLook } from "./movedLook";
@@ -40,6 +40,8 @@ export function OrderTrial({ table, given, looks, wrap }: OrderTrialProps) {
   const [wanted, setWanted] = useState<readonly string[]>(givenKeys);
   const [best, setBest] = useState<BestFound | null>(null);
   const [isSearching, setSearching] = useState(false);
+  /** Counts searches, so that one whose day or order has changed meanwhile is left off. */
+  const search = useRef(0);
   const [isAsking, setAsking] = useState(false);
   const [dragged, setDragged] = useState<string | null>(null);
   const list = useRef<HTMLOListElement>(null);
@@ -62,14 +64,24 @@ export function OrderTrial({ table, given, looks, wrap }: OrderTrialProps) {
     focus.current = null;
   }, [keys]);
 
-  const move = (key: string, place: number): void => {
+  const stopSearch = useCallback((): void => {
+    search.current++;
+    setSearching(false);
+  }, []);
+  // What is sought for a day that has changed, or that nobody looks at any more, is of no use.
+  useEffect(() => stopSearch, [given, stopSearch]);
+
+  const want = (order: readonly string[]): void => {
+    stopSearch();
     setAsking(false);
-    setWanted(movedLook(keys, key, place, shotCount));
+    setWanted(order);
   };
+  const move = (key: string, place: number): void => want(movedLook(keys, key, place, shotCount));
   const findBest = async (): Promise<void> => {
+    const mine = ++search.current;
     setSearching(true);
-    await pause();
-    const found = lookOrder(given);
+    const found = await inSlices(lookOrderStepwise(given), () => search.current === mine);
+    if (found === null) return;
     setSearching(false);
     setAsking(false);
     if (!found.ok) return setBest({ keys: keys.join("\n"), said: sayProblem(found.problem) });
@@ -135,14 +147,15 @@ export function OrderTrial({ table, given, looks, wrap }: OrderTrialProps) {
         })}
       </ol>
       <p aria-live="polite" className={styles.result}>
+        {isSearching ? "Looking for the best order… " : ""}
         {sayTriedEnd(tried, wrap, isGiven)}
         {best !== null && best.keys === keys.join("\n") && ` ${best.said}`}
       </p>
       <div className={styles.actions}>
-        <Button size="small" className={styles.action} disabledFocusable={isSearching} onClick={() => void findBest()}>
-          {isSearching ? "Looking…" : "Best order found"}
+        <Button size="small" className={styles.action} onClick={() => (isSearching ? stopSearch() : void findBest())}>
+          {isSearching ? "Stop looking" : "Best order found"}
         </Button>
-        <Button size="small" className={styles.action} disabledFocusable={isGiven} onClick={() => setWanted(givenKeys)}>
+        <Button size="small" className={styles.action} disabledFocusable={isGiven} onClick={() => want(givenKeys)}>
           Back to the order given
         </Button>
         {!isAsking && (

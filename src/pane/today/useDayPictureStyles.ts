@@ -34,6 +34,7 @@ export const useDayPictureStyles = makeStyles({
   },
   meal: { fill: tokens.colorNeutralBackground4, [FORCED]: { fill: "none", stroke: "GrayText" } },
   hour: { stroke: tokens.colorNeutralStroke3, strokeWidth: 0.5, [FORCED]: { stroke: "GrayText" } },
+  pointer: { stroke: tokens.colorNeutralForeground2, strokeWidth: 0.75, [FORCED]: { stroke: "CanvasText" } },
   axis: { stroke: tokens.colorNeutralStroke1, [FORCED]: { stroke: "CanvasText" } },
   wrap: {
     stroke: tokens.colorStatusDangerForeground1,

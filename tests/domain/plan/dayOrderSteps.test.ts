@@ -1,3 +1,4 @@
+import { atOnce } from "../../../src/domain/plan/atOnce";
 import fc from "fast-check";
 import { dayEnd } from "../../../src/domain/plan/dayEnd";
 import { dayOrderSteps } from "../../../src/domain/plan/dayOrderSteps";
@@ -24,10 +25,13 @@ test("a layered search that drops nothing finds and proves the best of all order
     fc.property(anyDay, (work) => {
       const rules = rulesOfWork(work);
       const least = Math.min(...ordersKeeping(rules).map((order) => dayEnd(work, order)));
-      const found = layeredOrder(rules, dayOrderSteps(work), Infinity, Infinity);
+      const found = atOnce(layeredOrder(rules, dayOrderSteps(work), Infinity, Infinity));
       expect(dayEnd(work, found.order!)).toBe(least);
       expect(found.bound).toBe(least);
-      expect(layeredOrder(rules, dayOrderSteps(work), least, Infinity)).toMatchObject({ order: null, bound: least });
+      expect(atOnce(layeredOrder(rules, dayOrderSteps(work), least, Infinity))).toMatchObject({
+        order: null,
+        bound: least,
+      });
     }),
     { numRuns: 500 },
   );
@@ -38,7 +42,7 @@ test("one that keeps few beginnings says no false bound, and no order that ends 
     fc.property(anyDay, fc.constantFrom(1, 2, 4), (work, width) => {
       const rules = rulesOfWork(work);
       const least = Math.min(...ordersKeeping(rules).map((order) => dayEnd(work, order)));
-      const found = layeredOrder(rules, dayOrderSteps(work), Infinity, width);
+      const found = atOnce(layeredOrder(rules, dayOrderSteps(work), Infinity, width));
       expect(found.bound).toBeLessThanOrEqual(least);
       expect(firstBound(rules, dayOrderSteps(work))).toBeLessThanOrEqual(least);
       if (found.order !== null) expect(dayEnd(work, found.order)).toBeGreaterThanOrEqual(least);

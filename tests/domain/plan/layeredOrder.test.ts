@@ -1,3 +1,4 @@
+import { atOnce } from "../../../src/domain/plan/atOnce";
 import fc from "fast-check";
 import { dayEnd } from "../../../src/domain/plan/dayEnd";
 import { dayOrderSteps } from "../../../src/domain/plan/dayOrderSteps";
@@ -10,7 +11,7 @@ test("a search that may look at few beginnings keeps to them, finds an order all
   fc.assert(
     fc.property(smallDay, fc.integer({ min: 42, max: 200 }), (work, most) => {
       const rules = rulesOfWork(work);
-      const found = layeredOrder(rules, dayOrderSteps(work), Infinity, Infinity, most);
+      const found = atOnce(layeredOrder(rules, dayOrderSteps(work), Infinity, Infinity, most));
       const least = Math.min(...ordersKeeping(rules).map((order) => dayEnd(work, order)));
       expect(found.beginnings).toBeLessThanOrEqual(most);
       expect(found.bound).toBeLessThanOrEqual(least);

@@ -1,3 +1,4 @@
+import { atOnce } from "../../../src/domain/plan/atOnce";
 import fc from "fast-check";
 import { dayEnd } from "../../../src/domain/plan/dayEnd";
 import { dayOrderSteps } from "../../../src/domain/plan/dayOrderSteps";
@@ -27,12 +28,12 @@ test("small days are proved best under After and Fixed, and of the best orders t
       const task = { ...rules, cost: (order: readonly number[]) => dayEnd(work, order) };
       const orders = ordersKeeping(rules).map((order) => ({ end: dayEnd(work, order), turned: turnedPairs(order) }));
       const least = Math.min(...orders.map(({ end }) => end));
-      const best = searchedOrder(task, dayOrderSteps(work), start, { tries: 200, beginnings: 20_000, seed: 1 });
+      const best = atOnce(searchedOrder(task, dayOrderSteps(work), start, { tries: 200, beginnings: 20_000, seed: 1 }));
       expect([best.cost, best.bound, dayEnd(work, best.order)]).toEqual([least, least, least]);
 
-      const moved = orderTowardsGiven(task, best.order, 1000);
+      const moved = atOnce(orderTowardsGiven(task, best.order, 1000));
       expect(turnedPairs(moved)).toBeLessThanOrEqual(turnedPairs(best.order));
-      const nearest = nearestOrder(task, dayOrderSteps(work), best.order, 1000, 1000);
+      const nearest = atOnce(nearestOrder(task, dayOrderSteps(work), best.order, 1000, 1000));
       for (const order of [moved, nearest]) {
         expect(keepsRules(rules, order)).toBe(true);
         expect(dayEnd(work, order)).toBe(least);
@@ -50,7 +51,7 @@ test("without any effort the start comes back, with a bound that holds", () => {
       const rules = rulesOfWork(work);
       const task = { ...rules, cost: (order: readonly number[]) => dayEnd(work, order) };
       const start = orderWithin(rules)!;
-      const found = searchedOrder(task, dayOrderSteps(work), start, { tries: 1, beginnings: 0, seed: 1 });
+      const found = atOnce(searchedOrder(task, dayOrderSteps(work), start, { tries: 1, beginnings: 0, seed: 1 }));
       expect(found.order).toEqual(start);
       expect(found.bound).toBeLessThanOrEqual(Math.min(...ordersKeeping(rules).map((order) => dayEnd(work, order))));
     }),
