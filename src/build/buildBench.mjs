@@ -13,6 +13,7 @@ import { createHash } from "node:crypto";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
+import { limitCache } from "./limitCache.mjs";
 
 const top = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -29,6 +30,7 @@ export async function buildBench({ entry = "src/bench/main.ts", folder = benchFo
   if (existsSync(stampFile) && readFileSync(stampFile, "utf8") === stamp) return false;
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder, { recursive: true });
+  limitCache(join(top, "node_modules/.cache/webpack/bench"));
   await bundle({ entry, folder });
   copyFileSync(join(top, "src/bench/page/bench.html"), join(folder, "index.html"));
   cpSync(join(top, "sample-workbooks"), join(folder, "sample-workbooks"), {

@@ -1,0 +1,1 @@
+export function limitCache(folder: string, mostBytes?: number): void;
