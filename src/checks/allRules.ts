@@ -63,6 +63,7 @@ import { settledAndBack } from "./rules/settledAndBack";
 import { settledNotUnderstood } from "./rules/settledNotUnderstood";
 import { solesTapedForInside } from "./rules/solesTapedForInside";
 import { stopCellNotRead } from "./rules/stopCellNotRead";
+import { stopClosesTooSoon } from "./rules/stopClosesTooSoon";
 import { stopOutOfReach } from "./rules/stopOutOfReach";
 import { straySpaces } from "./rules/straySpaces";
 import { talentBeforePiece } from "./rules/talentBeforePiece";
@@ -151,6 +152,7 @@ export const allRules: readonly Rule[] = [
   durationNotRead,
   solesTapedForInside,
   stopCellNotRead,
+  stopClosesTooSoon,
   stopOutOfReach,
   cutOffBeforeOpening,
   formulaError,

@@ -3,6 +3,7 @@ import { needed } from "../../domain/needed";
 import { planRun } from "../../domain/runs/planRun";
 import { runTable } from "../../domain/runs/runTable";
 import { travelMinutes } from "../../domain/runs/travelMinutes";
+import { usualTravel } from "../../domain/runs/usualTravel";
 import { succeed } from "../../domain/succeed";
 import { readFlag } from "../../sheet/readFlag";
 import { readMinutesBetween } from "../../sheet/readMinutesBetween";
@@ -81,7 +82,12 @@ export function runorder(
     from === to
       ? 0
       : (minutes?.value[from]![to] ??
-        travelMinutes(rows[from]!.place!, rows[to]!.place!, speed.value ?? 20, bend.value ?? 1.3));
+        travelMinutes(
+          rows[from]!.place!,
+          rows[to]!.place!,
+          speed.value ?? usualTravel.kmPerHour,
+          bend.value ?? usualTravel.detour,
+        ));
   const plan = planRun(rows, between, leave.value, returns.value ?? true);
   return answerTable(plan.ok ? succeed(runTable(plan.value)) : plan);
 }
