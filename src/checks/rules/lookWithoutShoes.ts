@@ -10,7 +10,7 @@ const ON_FEET = new Set<string>(["shoes", "boots"]);
 /** Fewer pieces may be a look that is still being made up. */
 const LEAST_PIECES = 2;
 
-/** Only where most looks have shoes: a beauty story, or shoes that are not borrowed, have none to miss. */
+/** Only where most other looks have shoes: a beauty story, or shoes that are not borrowed, have none to miss. */
 export const lookWithoutShoes = defineRule({
   id: "lookWithoutShoes",
   about: "A look with pieces but no shoes, when most others have theirs.",
@@ -26,7 +26,8 @@ export const lookWithoutShoes = defineRule({
   check(workbook, report, facts) {
     const pieces = new Map([...facts.lookPieces()].map(([key, { rows }]) => [key, feetOf(rows, facts)]));
     const made = [...pieces.values()].filter(({ count }) => count >= LEAST_PIECES);
-    if (made.filter(({ hasShoes }) => hasShoes).length * 2 <= made.length) return;
+    // Of all others but the one without.
+    if (made.filter(({ hasShoes }) => hasShoes).length * 2 <= made.length - 1) return;
     for (const { row, look, key } of looksToCome(workbook, facts.asOf)) {
       const found = pieces.get(key);
       // A kind that is not known may be a word for shoes.

@@ -59,6 +59,14 @@ testRule(lookWithoutShoes, {
   ],
   findings: [
     {
+      title: "one of two looks, of which the other has its shoes",
+      tables: {
+        pieces: [heading, ["P1", "dress", 1], ["P2", "shoes", 1], ["P3", "coat", 2], ["P4", "trousers", 2]],
+        looks: [["Look"], [1], [2]],
+      },
+      expect: [{ at: "looks!A3", messageId: "noShoes", data: { look: "2", count: 2 } }],
+    },
+    {
       title: "the one look without shoes",
       tables: { pieces: [heading, ...full, ["P5", "coat", 3], ["P6", "dress", 3]], looks },
       expect: [{ at: "looks!A4", messageId: "noShoes", data: { look: "3", count: 2 } }],
