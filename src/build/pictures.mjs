@@ -30,7 +30,7 @@ await page.getByRole("tab", { name: /Check/ }).waitFor();
 await page.getByText(/Late: \d+ pieces/).waitFor();
 
 const sheet = async (name) => {
-  await page.getByText(name, { exact: true }).first().click();
+  await page.locator("#grid").getByText(name, { exact: true }).first().click();
   await page.waitForTimeout(1200);
 };
 const view = async (name) => {
@@ -46,11 +46,29 @@ for (let step = 0; step < 12; step++) await page.keyboard.press("ArrowRight");
 await view("Check");
 await shoot("loans");
 await page.locator("#pane").screenshot({ path: `${folder}/check.png` });
-await sheet("Totals");
-await shoot("totals", { x: 0, y: 60, width: 975, height: 560 });
-await sheet("Day 1");
-await shoot("day", { x: 0, y: 60, width: 975, height: 560 });
+const GRID = { x: 0, y: 60, width: 975, height: 560 };
+for (const [name, file] of [
+  ["Totals", "totals"],
+  ["Day 1", "day"],
+  ["Value", "value"],
+  ["Run order", "run"],
+  ["Carry", "carry"],
+]) {
+  await sheet(name);
+  await shoot(file, GRID);
+}
 await view("Today");
-await page.locator("#pane").screenshot({ path: `${folder}/today.png` });
+const pane = page.locator("#pane");
+await pane.screenshot({ path: `${folder}/today.png` });
+// The first shoot day, look by look, and its picture.
+await pane.getByText("Mon 2026-03-30").first().click();
+const looks = pane.getByRole("heading", { name: /^Next look|^Looks/ }).first();
+await looks.scrollIntoViewIfNeeded();
+await looks.evaluate((heading) => heading.scrollIntoView({ block: "start" }));
+await page.waitForTimeout(800);
+await pane.screenshot({ path: `${folder}/today-day.png` });
+await view("Hand over");
+await page.waitForTimeout(800);
+await pane.screenshot({ path: `${folder}/hand-over.png` });
 await browser.close();
 server.kill();
