@@ -19,6 +19,7 @@ import { dateTwoReadings } from "./rules/dateTwoReadings";
 import { dateUndecided } from "./rules/dateUndecided";
 import { dayOverWrap } from "./rules/dayOverWrap";
 import { depositNotBack } from "./rules/depositNotBack";
+import { doorOpenOvernight } from "./rules/doorOpenOvernight";
 import { dueMissing } from "./rules/dueMissing";
 import { dueOnClosedDay } from "./rules/dueOnClosedDay";
 import { durationAsTime } from "./rules/durationAsTime";
@@ -89,6 +90,7 @@ export const allRules: readonly Rule[] = [
   backInFuture,
   dateSystem1904,
   lateNotBack,
+  doorOpenOvernight,
   dueMissing,
   dueOnClosedDay,
   termsNotRead,
