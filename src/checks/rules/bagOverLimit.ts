@@ -11,7 +11,7 @@ const GRAMS_PER_KG = 1000;
 export const bagOverLimit = defineRule({
   id: "bagOverLimit",
   about: "A bag that weighs more than the limit that the sheet states for one bag.",
-  why: "A bag over its limit is refused by the courier or the airline, or hurts whoever lifts it.",
+  why: "A bag over its limit is refused by the courier or the airline, or hurts whoever lifts it; a limit just kept is no safe load either.",
   severity: "warning",
   fixable: false,
   scope: "table",

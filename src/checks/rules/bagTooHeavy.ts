@@ -6,7 +6,7 @@ import { defineRule } from "../defineRule";
 export const bagTooHeavy = defineRule({
   id: "bagTooHeavy",
   about: "A bag that weighs more than one person should lift.",
-  why: "Lifting and carrying injure, and a day on foot makes every bag heavier.",
+  why: "Lifting and carrying injure: the figure is for two hands, a step or two and a poor grip, no medical advice, and local rules come first.",
   severity: "note",
   fixable: false,
   scope: "table",

@@ -1,4 +1,5 @@
 import { mergeClasses } from "@fluentui/react-components";
+import { carryingAdvice } from "../../domain/carry/carryingAdvice";
 import type { CarryingCaution } from "../../domain/carry/carryingCaution";
 import { sayCarryingCaution } from "../../domain/carry/sayCarryingCaution";
 import { sayCount } from "../sayCount";
@@ -11,8 +12,8 @@ import { useTodayStyles } from "./useTodayStyles";
 
 function sayLoad({ weighedGrams, estimatedGrams }: CarriedLoad): string {
   if (estimatedGrams === 0) return "all weighed";
-  if (weighedGrams === 0) return "all estimated by kind";
-  return `${sayWeight(weighedGrams)} weighed, ${sayWeight(estimatedGrams)} estimated by kind`;
+  if (weighedGrams === 0) return "all estimated by kind or a typed guess";
+  return `${sayWeight(weighedGrams)} weighed, ${sayWeight(estimatedGrams)} estimated by kind or a typed guess`;
 }
 
 function Caution({ of }: { readonly of: CarryingCaution }) {
@@ -69,8 +70,7 @@ export function CarryingSection({ groups, asOf }: { readonly groups: readonly Ca
       })}
       {groups.length > 0 && (
         <p className={styles.note}>
-          Lifting and carrying injure, and an estimate may be far off. Where no caution stands here the load is not
-          thereby safe: split what feels heavy, and follow local rules and the word of a doctor or safety adviser.
+          {`${carryingAdvice} An estimate may be far off, and where no caution stands the load is not thereby safe: split what feels heavy.`}
         </p>
       )}
     </TodaySection>

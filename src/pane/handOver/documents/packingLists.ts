@@ -1,6 +1,7 @@
 import { isoFromSerial } from "../../../domain/dates/isoFromSerial";
 import { isProblem } from "../../../domain/isProblem";
 import type { Problem } from "../../../domain/problem";
+import { carryingAdvice } from "../../../domain/carry/carryingAdvice";
 import { cautionForCarrying } from "../../../domain/carry/cautionForCarrying";
 import type { BagPiece } from "../../../domain/carry/bags/bagPiece";
 import { packedBagsOf } from "../../../domain/carry/bags/packedBagsOf";
@@ -149,7 +150,7 @@ function bagPage({ name, rows }: Bag, isBagged: boolean, source: HandOverSource)
     { kind: "table", caption: "In this bag", table: { headings: HEADINGS, rows: rows.map(bagRow) } },
     {
       kind: "caution",
-      text: "Weights are the sheet’s, else typical for the kind; bag, hangers and covers are not counted. Lifting injures: split what feels heavy, whatever the figure says.",
+      text: `Weights are the sheet’s, else typical for the kind; bag, hangers and covers are not counted. ${carryingAdvice} Split what feels heavy, whatever the figure says.`,
     },
     { kind: "lines", words: ["Packed by", "Counted back by"] },
   ];
