@@ -19,12 +19,13 @@ import { rangeArgument } from "../rangeArgument";
  * @shape One number.
  * @units Minutes; a pair of shoes is one piece.
  * @blanks wearing blank: nothing has to come off. next blank: everything only comes off. minutesByKind blank: the usual minutes. Both looks blank: #N/A.
- * @bounds A kind both looks wear equally often stays on and counts nothing. To count a full change all the same (one dress for another), add the change to nothing and the change from nothing: CHANGETIME(wearing,"")+CHANGETIME("",next).
+ * @bounds Hair and make-up count where only one of the looks names them: write "hair" or "make-up" into next where it is done anew. A kind both looks wear equally often stays on and counts nothing. To count a full change all the same (one dress for another), add the change to nothing and the change from nothing: CHANGETIME(wearing,"")+CHANGETIME("",next).
  * @errors A piece whose kind is not known and stands not in minutesByKind, and minutes that are no number of 0 or of 1 and more, are #VALUE!.
  * @source Common practice, no source: minutes for each kind chosen so that a change of one garment takes about 5 minutes and a change of everything 20 and over; your own figures always win.
  * @example =TACK.CHANGETIME("shirt, trousers, shoes","shirt, skirt, shoes") gives 4.5
  * @example =TACK.CHANGETIME({"dress";"boots";"coat"},{"suit";"shoes"},{"Dress",6;"Boots",4}) gives 16.5
  * @example =TACK.CHANGETIME("","2 rings, dress") gives 4.5
+ * @example =TACK.CHANGETIME("shirt, trousers, shoes","dress, shoes, hair and make-up") gives 17.5
  * @example =TACK.CHANGETIME("shirt, harness","shirt") fails wearing: "harness" cannot be used
  * @returns {any} Minutes.
  */
