@@ -83,7 +83,7 @@ function tooHeavy({ milligrams, isGroup }: Thing, limitGrams: number, gramsPerUn
     facts: {
       argument: "limit",
       given: String(gramsInUnit(limitGrams, gramsPerUnit)),
-      expected: `at least ${needed} for ${isGroup ? "the pieces kept together" : "this piece"}`,
+      expected: `at least ${needed} for ${isGroup ? "the pieces kept together, or part them" : "this piece, or carry it apart"}`,
     },
   };
 }

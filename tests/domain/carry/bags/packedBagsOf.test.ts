@@ -71,8 +71,8 @@ describe("packedBagsOf", () => {
       row("C", 6000, { together: "x" }),
       row("D", 5000, { together: "x" }),
     ];
-    const tooHeavy = 'limit: "10" cannot be used; give at least 12 for this piece.';
-    const tooHeavyTogether = 'limit: "10" cannot be used; give at least 11 for the pieces kept together.';
+    const tooHeavy = 'limit: "10" cannot be used; give at least 12 for this piece, or carry it apart.';
+    const tooHeavyTogether = 'limit: "10" cannot be used; give at least 11 for the pieces kept together, or part them.';
     expect(packed(rows, 10_000)).toEqual([
       ["A", 12, tooHeavy],
       ["B", 2, 1],
