@@ -80,6 +80,24 @@ test("a fresh workbook says what it gets, gets it in one step, and loses it agai
   await page.close();
 });
 
+test("the public holidays of a place become the workbook's closed days, and go again on asking", async () => {
+  const { page, view } = await browser.open(short, TODAY);
+  const start = await view("Start");
+  await start.getByLabel("Public holidays of").selectOption("Scotland");
+  await start.getByText("World Cup bank holiday", { exact: false }).waitFor();
+  await start.getByRole("button", { name: /^Add the \d+ days to a new table ClosedDays$/ }).click();
+  await page
+    .getByText(/^Done: \d+ closed days added to a new table ClosedDays/)
+    .first()
+    .waitFor();
+  expect(await sheetNames(page)).toEqual(["Loans", "Closed days"]);
+  await start.getByText("All of them are in the closed days.", { exact: false }).waitFor();
+  await page.getByRole("button", { name: "Restore what was there" }).click();
+  await page.getByText("Put back as it was", { exact: false }).first().waitFor();
+  expect(await sheetNames(page)).toEqual(["Loans"]);
+  await page.close();
+});
+
 test("what somebody typed into the new tables is not taken away with them", async () => {
   const { page, view } = await browser.open(fresh, TODAY);
   const start = await view("Start");

@@ -3,6 +3,7 @@ import { useMemo, useState } from "react";
 import { sayProblem } from "../../domain/wording";
 import { refusePlan } from "../../sheet/refusePlan";
 import { usePane } from "../frame/usePane";
+import { HolidaysHelper } from "../holidays/HolidaysHelper";
 import { sayCount } from "../sayCount";
 import { ExampleSection } from "./ExampleSection";
 import { exampleRows } from "./exampleRows";
@@ -105,6 +106,9 @@ export function StartView() {
           </Button>
         </div>
       )}
+      <h2 className={styles.heading}>Public holidays</h2>
+      <p className={styles.note}>They go among the closed days, around which due dates and courier days are counted.</p>
+      <HolidaysHelper />
     </>
   );
 }
