@@ -62,6 +62,7 @@ import { returnNoDay } from "./rules/returnNoDay";
 import { returnNotProved } from "./rules/returnNotProved";
 import { settledAndBack } from "./rules/settledAndBack";
 import { settledNotUnderstood } from "./rules/settledNotUnderstood";
+import { solesNotTaped } from "./rules/solesNotTaped";
 import { solesTapedForInside } from "./rules/solesTapedForInside";
 import { stopCellNotRead } from "./rules/stopCellNotRead";
 import { stopClosesTooSoon } from "./rules/stopClosesTooSoon";
@@ -152,6 +153,7 @@ export const allRules: readonly Rule[] = [
   minutesOutOfOrder,
   durationAsTime,
   durationNotRead,
+  solesNotTaped,
   solesTapedForInside,
   stopCellNotRead,
   stopClosesTooSoon,

@@ -5,11 +5,8 @@ import { defineRule } from "../defineRule";
 import { holdsSomething } from "../holdsSomething";
 import { listedRow } from "../listedRow";
 import { lookName } from "../lookName";
+import { solesTape } from "../solesTape";
 import { textIn } from "../textIn";
-
-const TAPED = /\b(?:tape|taped|taping|masking|painter'?s)\b/i;
-const CLOTH = /\b(?:gaff|gaffer|gaffa|cloth|duct)/i;
-const TAKEN_OFF = /\b(?:untaped|tape (?:is |was )?(?:off|removed|taken off)|tape comes off)\b/i;
 
 /** Only where the note says that the soles are taped: most sheets do not, and tape is put on the day before. */
 export const solesTapedForInside = defineRule({
@@ -27,7 +24,8 @@ export const solesTapedForInside = defineRule({
   },
   check(row, report, facts) {
     const note = textIn(row, "note");
-    if (note === null || !TAPED.test(note) || CLOTH.test(note) || TAKEN_OFF.test(note)) return;
+    if (note === null || !solesTape.taped.test(note) || solesTape.cloth.test(note) || solesTape.takenOff.test(note))
+      return;
     if (holdsSomething(row, "back") || holdsSomething(row, "tapeOff")) return;
     const thing = textIn(row, "kind") ?? textIn(row, "description") ?? "";
     const kind = facts.once("kind", thing, () => readKind(thing));
