@@ -33,6 +33,7 @@ export function termTokens(text: string, places?: TokenPlaces): TermTokens {
   const values: number[] = [];
   const length = text.length;
   let articleAt = -1;
+  let isOne = false;
   for (let at = 0; at < length;) {
     const start = at;
     const code = text.charCodeAt(at);
@@ -70,17 +71,23 @@ export function termTokens(text: string, places?: TokenPlaces): TermTokens {
       else symbol = SILENT.includes(text[start]!) ? "" : "?";
     }
     if (symbol === "") continue;
-    // An article counts one only before what is counted; elsewhere it is said for politeness ("a partir de").
+    // An article counts one only before what is counted; elsewhere it is said for politeness ("a partir de", "a 7 day loan"),
+    // but "one to two weeks" says two numbers.
     if (articleAt >= 0 && articleAt === symbols.length - 1 && !UNITS.includes(symbol!)) {
+      const isNumber = isOne && (symbol === "a" || ("no".includes(symbol!) && value !== 1));
       symbols = symbols.slice(0, -1);
+      if (isNumber) symbols += "?";
+      else {
+        values.pop();
+        places?.starts.pop();
+        places?.ends.pop();
+      }
       last = symbols.slice(-1);
-      values.pop();
-      places?.starts.pop();
-      places?.ends.pop();
       articleAt = -1;
     }
     if (symbol === "a") {
       articleAt = symbols.length;
+      isOne = !/^an?$/.test(text.slice(start, at));
       value = 1;
     }
     // "seven (7) days" says one number twice.

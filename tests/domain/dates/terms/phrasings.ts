@@ -381,4 +381,11 @@ export const LASTING: readonly Lasting[] = [
   ["48hs", "2 days"],
   ["dos días hábiles después de la sesión", "2 working days after the shoot"],
   ["a fin de mes", "end of the month"],
+  ["one (1) week", "7 days"],
+  ["a 10 day loan", "10 days"],
+  ["first thing next working day", "1 working day"],
+  ["le soir même", "same day"],
+  ["le soir du tournage", "same day as the shoot"],
+  ["dans une semaine", "7 days"],
+  ["Monday evening after wrap", "first Monday after the shoot"],
 ];
