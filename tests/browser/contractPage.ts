@@ -40,6 +40,8 @@ function probeOf({ grid }: Bench): Probe {
     setFormat: async (sheetId, row, column, format) =>
       void sheet(sheetId).getRange(row, column).setNumberFormat(format),
     hideSheet: async (sheetId) => void sheet(sheetId).hideSheet(),
+    renameSheet: async (sheetId, name) => void sheet(sheetId).setName(name),
+    hideRows: async (sheetId, row, rowCount) => void sheet(sheetId).hideRows(row, rowCount),
     protectSheet: async (sheetId) => void (await sheet(sheetId).getWorksheetPermission().protect()),
     addTable: async (sheetId, name, row, column, rowCount, columnCount) => {
       const range = sheet(sheetId).getRange(row, column, rowCount, columnCount).getRange();

@@ -5,8 +5,8 @@ import { createFakeWorkbook } from "./fakeWorkbook";
 import { installStrictExcel } from "./strictExcel";
 import { strictProbe } from "./strictProbe";
 
-// Tables can only be widened, merged blocks and spilled results can only be told from these sets on; see writeStep.
-const NEEDED: Readonly<Record<string, string>> = { merge: "1.13", widens: "1.13" };
+// Tables can only be widened, merged blocks, spilled results and new names of sheets can only be told from these sets on; see writeStep and onChange.
+const NEEDED: Readonly<Record<string, string>> = { merge: "1.13", widens: "1.13", renameSheet: "1.17" };
 
 describe.each(["1.9", "1.20"])("the Excel adapter on a host with ExcelApi %s", (excelApi) => {
   for (const { title, needs = [], run } of sheetPortContract) {

@@ -52,6 +52,13 @@ export function strictProbe(workbook: FakeWorkbook, excel: StrictExcel): Require
       sheetOf(sheetId).visibility = "Hidden";
       tellSheet("onVisibilityChanged", sheetId);
     },
+    async renameSheet(sheetId, name) {
+      sheetOf(sheetId).name = name;
+      tellSheet("onNameChanged", sheetId);
+    },
+    async hideRows() {
+      // Excel gives and takes the cells of hidden rows like those of others, so the fake keeps no note of them.
+    },
     async protectSheet(sheetId) {
       sheetOf(sheetId).isProtected = true;
       tellSheet("onProtectionChanged", sheetId);

@@ -33,6 +33,7 @@ interface FakePicture {
 export interface FakePort extends SheetPort {
   readonly typed: (sheetId: string, row: number, column: number, value: Cell) => void;
   readonly deleteSheet: (sheetId: string) => void;
+  readonly renameSheet: (sheetId: string, name: string) => void;
   readonly protectSheet: (sheetId: string) => void;
   /** The next calls of that name come back with this problem. */
   readonly failNext: (
@@ -277,6 +278,11 @@ export function fakePort(
     },
     deleteSheet: (sheetId) => {
       held.delete(sheetId);
+      tell(sheetId, true);
+    },
+    renameSheet: (sheetId, name) => {
+      const sheet = held.get(sheetId);
+      if (sheet !== undefined) sheet.name = name;
       tell(sheetId, true);
     },
     protectSheet: (sheetId) => {

@@ -11,6 +11,9 @@ export interface Probe {
   formatOf(sheetId: string, row: number, column: number): Promise<string>;
   setFormat(sheetId: string, row: number, column: number, numberFormat: string): Promise<void>;
   hideSheet?(sheetId: string): Promise<void>;
+  renameSheet?(sheetId: string, name: string): Promise<void>;
+  /** Hides rows, as a filter does. */
+  hideRows?(sheetId: string, row: number, rowCount: number): Promise<void>;
   protectSheet?(sheetId: string): Promise<void>;
   /** Makes the area, heading row included, a table of the host. */
   addTable?(

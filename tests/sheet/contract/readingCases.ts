@@ -133,6 +133,21 @@ export const readingCases: readonly ContractCase[] = [
     },
   },
   {
+    title: "reads rows that are hidden, as by a filter, and writes to them",
+    needs: ["hideRows"],
+    async run(port, probe) {
+      const id = await probe.addSheet("Contract hidden rows");
+      for (const row of [0, 1, 2, 3]) await probe.type(id, row, 0, `row ${row}`);
+      await probe.hideRows?.(id, 1, 2);
+      const held = async () => [0, 1, 2, 3].map(async (row) => cellOf(await read(port, id), row, 0));
+      same(await Promise.all(await held()), ["row 0", "row 1", "row 2", "row 3"], "every row is read");
+      const receipt = must(await port.write("Fill", [edit(id, 2, 0, "row 2", "mended")]), "writing");
+      same(cellOf(await read(port, id), 2, 0), "mended", "the hidden cell");
+      must(await port.restore(receipt), "restoring");
+      same(await Promise.all(await held()), ["row 0", "row 1", "row 2", "row 3"], "every row is as before");
+    },
+  },
+  {
     title: "says that a sheet is gone instead of failing",
     async run(port, probe) {
       const id = await probe.addSheet("Contract gone");

@@ -74,6 +74,19 @@ export const restoringCases: readonly ContractCase[] = [
     },
   },
   {
+    title: "puts nothing back that the user has undone already, and names the cell",
+    needs: ["undo"],
+    async run(port, probe) {
+      const id = await probe.addSheet("Contract undone");
+      await probe.type(id, 0, 0, "before");
+      const receipt = must(await port.write("Mend", [edit(id, 0, 0, "before", "after")]), "writing");
+      await probe.undo?.();
+      await until("the cell is as before", async () => cellOf(await read(port, id), 0, 0) === "before");
+      refused(await port.restore(receipt), "cells-changed", "A1");
+      same(cellOf(await read(port, id), 0, 0), "before", "the cell");
+    },
+  },
+  {
     title: "undoes a whole step at once",
     needs: ["undo"],
     async run(port, probe) {

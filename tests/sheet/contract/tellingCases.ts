@@ -46,6 +46,24 @@ export const tellingCases: readonly ContractCase[] = [
     },
   },
   {
+    title: "tells of a sheet that was renamed, and goes on writing to it",
+    needs: ["renameSheet"],
+    async run(port, probe) {
+      const id = await probe.addSheet("Contract old name");
+      await probe.type(id, 0, 0, "a");
+      await new Promise((resolve) => setTimeout(resolve, 400));
+      const heard: SheetChange[] = [];
+      const stop = port.onChange((changes) => heard.push(...changes));
+      await new Promise((resolve) => setTimeout(resolve, 50));
+      await probe.renameSheet?.(id, "Contract new name");
+      must(await port.write("Mend", [edit(id, 0, 0, "a", "b")]), "writing");
+      await until("the new name is told", () => heard.some((change) => change.sheetsChanged));
+      stop();
+      const names = must(await port.readWorkbook(), "reading").sheets.map(({ name }) => name);
+      same([names.includes("Contract old name"), names.includes("Contract new name")], [false, true], "the names");
+    },
+  },
+  {
     title: "tells of a step it wrote itself, so that the check runs again",
     async run(port, probe) {
       const id = await probe.addSheet("Contract own");
