@@ -12,6 +12,8 @@ const pixelsOfPoints = (points: number) => Math.round((points * 96) / 72);
 
 const SPARE_ROWS = 60;
 const SPARE_COLUMNS = 6;
+/** A result that repeats a wide table's own columns must fit on a sheet with nothing else on it. */
+const LEAST_COLUMNS = 64;
 
 /** One sheet of the file as the grid's engine keeps it. */
 export function sheetData(
@@ -52,7 +54,7 @@ export function sheetData(
     name: book.name,
     hidden: book.state === "visible" ? BooleanNumber.FALSE : BooleanNumber.TRUE,
     rowCount: Math.max(120, worksheet.rowCount + SPARE_ROWS),
-    columnCount: Math.max(26, worksheet.columnCount + SPARE_COLUMNS),
+    columnCount: Math.max(LEAST_COLUMNS, worksheet.columnCount + SPARE_COLUMNS),
     defaultColumnWidth: 69,
     defaultRowHeight: 20,
     cellData,
