@@ -8,8 +8,8 @@ export const DUE_FORMULA =
 
 /** Widths of the columns of the pieces, also where a function lists them again. */
 export const PIECE_WIDTHS = [
-  ...[9, 30, 11, 24, 10, 7, 12, 6, 11, 9, 17, 32, 17, 17, 9, 19, 18, 8, 10, 32],
-  ...[17, 17, 9, 9, 13, 18, 14, 12, 17, 9, 11, 10, 16],
+  ...[11, 30, 11, 24, 10, 8, 12, 8, 13, 10, 17, 32, 17, 17, 11, 19, 18, 9, 10, 32],
+  ...[17, 17, 10, 11, 13, 18, 15, 15, 17, 11, 13, 11, 16],
 ];
 
 /** The pieces, one row each, with a total that somebody typed below them once. */
