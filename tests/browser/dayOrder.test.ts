@@ -194,3 +194,21 @@ test("while the best order is looked for the page goes on, and the search can be
   expect(await page.evaluate(() => (globalThis as unknown as { turns: number }).turns)).toBeGreaterThan(5);
   await page.close();
 });
+
+test.each([320, 420, 900])(
+  "at %d px the picture is drawn as wide as it is shown, so that its words keep their size",
+  async (width) => {
+    const { page, view } = await browser.open(daySheets, TODAY, { width, height: 2000 });
+    const picture = (await view("Today")).getByRole("img", { name: /^The day from/ });
+    const shown = await picture.elementHandle();
+    await page.waitForFunction((svg) => {
+      const { width } = svg!.getBoundingClientRect();
+      return Math.abs(width / (svg as SVGSVGElement).viewBox.baseVal.width - 1) < 0.05;
+    }, shown);
+    const words = await picture
+      .locator("text")
+      .evaluateAll((texts) => texts.map((text) => text.getBoundingClientRect().height));
+    expect(Math.max(...words)).toBeLessThan(18);
+    await page.close();
+  },
+);

@@ -1,5 +1,5 @@
 import { mergeClasses } from "@fluentui/react-components";
-import { useId, useMemo } from "react";
+import { useId, useMemo, useRef } from "react";
 import type { PlannedDay } from "../../domain/day/plannedDay";
 import { sayMinutes } from "../sayMinutes";
 import { sayClock } from "../../domain/sayClock";
@@ -9,9 +9,14 @@ import { dayRows } from "./dayRows";
 import { DayTable } from "./DayTable";
 import { spreadLabels } from "./spreadLabels";
 import { useDayPictureStyles } from "./useDayPictureStyles";
+import { usePictureWidth } from "./usePictureWidth";
 
-const WIDTH = 300;
-const LEFT = 66;
+const LEAST_WIDTH = 280;
+/** Room for the names, and for longer ones where the picture is wide. */
+const NAMES = 66;
+const LONG_NAMES = 120;
+const WIDE = 520;
+const LETTER = 6;
 const TOP = 18;
 /** Where the words above the picture end, and where the lines to their places begin. */
 const WORDS = 10;
@@ -20,7 +25,6 @@ const BAR = 10;
 const FOOT = 16;
 /** Between talents and what they need. */
 const GAP = 6;
-const LONGEST_NAME = 11;
 /** A bar so wide has room for the number of its look. */
 const NUMBER_WIDTH = 14;
 /** Hours so near are written only every other one, or third. */
@@ -42,7 +46,10 @@ export function DayPicture({ plan, wrap, now }: DayPictureProps) {
   const hatch = useId();
   const rows = useMemo(() => dayRows(plan), [plan]);
   const marks = dayMarks(plan, wrap, now);
-  const x = (time: number): number => LEFT + ((time - marks.from) / (marks.until - marks.from)) * (WIDTH - LEFT - 2);
+  const picture = useRef<SVGSVGElement>(null);
+  const width = usePictureWidth(picture, LEAST_WIDTH);
+  const left = width < WIDE ? NAMES : LONG_NAMES;
+  const x = (time: number): number => left + ((time - marks.from) / (marks.until - marks.from)) * (width - left - 2);
   const talentCount = rows.filter(({ isTalent }) => isTalent).length;
   const topOf = (row: number): number => TOP + row * ROW + (row >= talentCount ? GAP : 0);
   const foot = topOf(rows.length);
@@ -55,8 +62,9 @@ export function DayPicture({ plan, wrap, now }: DayPictureProps) {
   return (
     <>
       <svg
+        ref={picture}
         className={styles.picture}
-        viewBox={`0 0 ${WIDTH} ${foot + FOOT}`}
+        viewBox={`0 0 ${width} ${foot + FOOT}`}
         role="img"
         aria-label={sayPicture(plan, marks)}
       >
@@ -65,7 +73,7 @@ export function DayPicture({ plan, wrap, now }: DayPictureProps) {
             <line x1="0" y1="0" x2="0" y2="4" className={styles.hatch} />
           </pattern>
         </defs>
-        {hoursOf(marks.from, marks.until).map((hour) => (
+        {hoursOf(marks.from, marks.until, width - left).map((hour) => (
           <g key={hour}>
             <line x1={x(hour / 24)} x2={x(hour / 24)} y1={TOP} y2={foot} className={styles.hour} />
             <text x={x(hour / 24)} y={foot + 12} textAnchor="middle" className={styles.text}>
@@ -85,9 +93,16 @@ export function DayPicture({ plan, wrap, now }: DayPictureProps) {
           </>
         )}
         {rows.map((row, index) => (
-          <Row key={`${row.isTalent} ${row.name}`} row={row} top={topOf(index)} x={x} hatch={hatch} />
+          <Row
+            key={`${row.isTalent} ${row.name}`}
+            row={row}
+            mostLetters={left / LETTER}
+            top={topOf(index)}
+            x={x}
+            hatch={hatch}
+          />
         ))}
-        <line x1={LEFT} x2={WIDTH} y1={foot} y2={foot} className={styles.axis} />
+        <line x1={left} x2={width} y1={foot} y2={foot} className={styles.axis} />
         {marks.wrap !== null && (
           <>
             <line x1={x(marks.wrap)} x2={x(marks.wrap)} y1={TOP} y2={foot} className={styles.wrap} />
@@ -98,7 +113,7 @@ export function DayPicture({ plan, wrap, now }: DayPictureProps) {
             <line x1={x(marks.now)} x2={x(marks.now)} y1={TOP} y2={foot} className={styles.now} />
           </>
         )}
-        {spreadLabels(words, WIDTH).map(({ word, at, middle }) => (
+        {spreadLabels(words, width).map(({ word, at, middle }) => (
           <g key={word}>
             <text x={middle} y={WORDS} textAnchor="middle" className={styles.text}>
               {word}
@@ -129,11 +144,13 @@ export function DayPicture({ plan, wrap, now }: DayPictureProps) {
 
 function Row({
   row,
+  mostLetters,
   top,
   x,
   hatch,
 }: {
   readonly row: DayRow;
+  readonly mostLetters: number;
   readonly top: number;
   readonly x: (time: number) => number;
   readonly hatch: string;
@@ -143,7 +160,7 @@ function Row({
   return (
     <g>
       <text x={0} y={top + 11} className={styles.text}>
-        {name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME - 1)}…` : name}
+        {name.length > mostLetters ? `${name.slice(0, mostLetters - 1)}…` : name}
       </text>
       {row.bars.map((bar) => (
         <Bar key={`${bar.from} ${bar.said}`} bar={bar} top={top} x={x} hatch={hatch} />
@@ -188,8 +205,8 @@ function Bar({
   );
 }
 
-function hoursOf(from: number, until: number): readonly number[] {
-  const hourWidth = (WIDTH - LEFT) / ((until - from) * 24);
+function hoursOf(from: number, until: number, width: number): readonly number[] {
+  const hourWidth = width / ((until - from) * 24);
   const step = Math.ceil(LEAST_HOUR_WIDTH / hourWidth);
   const first = Math.ceil(from * 24 - 1e-6);
   const last = Math.floor(until * 24 + 1e-6);
