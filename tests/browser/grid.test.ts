@@ -47,6 +47,12 @@ test("a date in figures that could be two days is read month first, and the page
   await page.locator("#notice").getByRole("button", { name: "Close" }).click();
 });
 
+test("a formula typed with semicolons, as many computers are set, is read as one with commas", async () => {
+  const { page } = bench;
+  await type(page, "Try here", "H20", '=TACK.DUE(DATE(2026;3;2);"3 working days")');
+  expect(await shownAt(page, "Try here", "H20")).toContain('2026-03-05  ·  =TACK.DUE(DATE(2026,3,2),"3 working days")');
+});
+
 test("rows put in move the sentence behind an error along with its cell", async () => {
   const { page } = bench;
   await type(page, "Try here", "D20", '=TACK.DUE(DATE(2026,3,2),"soonish")');
