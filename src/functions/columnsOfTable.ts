@@ -1,3 +1,4 @@
+import { columnParts } from "../sheet/columnParts";
 import { readColumnChoices } from "../sheet/readColumnChoices";
 import { readText } from "../sheet/readText";
 import { sameHeading } from "../sheet/sameHeading";
@@ -24,7 +25,7 @@ export function columnsOfTable(
   if (!text.ok || text.value === null || columns === 0) return columns;
   const mine = tables[place];
   const others = tables[1 - place]!;
-  const meant = text.value.split(/[;\n]/).filter((part) => {
+  const meant = columnParts(text.value, [mine.kind, others.kind]).filter((part) => {
     const mineFits = closeness(part, mine.kind);
     const closer = mineFits - closeness(part, others.kind);
     if (closer !== 0) return closer > 0;

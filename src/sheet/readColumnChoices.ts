@@ -3,14 +3,14 @@ import type { Outcome } from "../domain/outcome";
 import { showGiven } from "../domain/showGiven";
 import { succeed } from "../domain/succeed";
 import type { ColumnChoice } from "./columnChoice";
+import { columnParts } from "./columnParts";
+import { fieldNamed } from "./fieldNamed";
 import { headingVocabulary } from "./headingVocabulary";
-import { readHeading } from "./readHeading";
 import { readText } from "./readText";
 import type { TableKind } from "./tableKind";
 
 /**
- * The columns argument of a whole-table function: "value=Ins. amt; lender=From" (parts end at ; or a new line, or at
- * a comma where a field and = come behind it, since a heading may hold a comma).
+ * The columns argument of a whole-table function: "value=Ins. amt; lender=From" in parts as columnParts gives them.
  *
  * Before the = stands a field or any heading understood for it, behind it the heading as typed; nothing behind it ("due=") says
  * that no column is that field. Blank (also 0) is no choices. Problems: columns-not-understood, columns-contradict, error-in-cell.
@@ -23,7 +23,7 @@ export function readColumnChoices(
   const text = raw === 0 ? succeed(null) : readText(raw, argument);
   if (!text.ok) return text;
   const choices: ColumnChoice[] = [];
-  for (const part of (text.value ?? "").split(/[;\n]/).flatMap((part) => atCommas(kind, part))) {
+  for (const part of columnParts(text.value ?? "", [kind])) {
     if (part.trim() === "") continue;
     const sign = part.indexOf("=");
     const field = sign < 0 ? null : fieldNamed(kind, part.slice(0, sign).trim());
@@ -40,21 +40,4 @@ export function readColumnChoices(
     choices.push({ field, heading });
   }
   return succeed(choices);
-}
-
-function atCommas(kind: TableKind, part: string): readonly string[] {
-  const parts: string[] = [];
-  for (const piece of part.split(",")) {
-    const sign = piece.indexOf("=");
-    const isNext = parts.length === 0 || (sign > 0 && fieldNamed(kind, piece.slice(0, sign).trim()) !== null);
-    if (isNext) parts.push(piece);
-    else parts[parts.length - 1] += `,${piece}`;
-  }
-  return parts;
-}
-
-function fieldNamed(kind: TableKind, key: string): string | null {
-  const fields = [...headingVocabulary(kind).canonical.keys()];
-  const named = fields.find((field) => field.toLowerCase() === key.toLowerCase());
-  return named ?? readHeading(kind, key)?.readings[0]?.field ?? null;
 }

@@ -7,6 +7,12 @@ const tables = [
 
 test.each([
   ["a field of one table alone goes there", "out=Went; shooting=Mins", "out=Went", " shooting=Mins"],
+  [
+    "commas part them as well",
+    "look=Outfit, shooting=Mins, out=Went",
+    "look=Outfit; out=Went",
+    "look=Outfit; shooting=Mins",
+  ],
   ["a field of both goes wherever its heading is", "look=Outfit", "look=Outfit", "look=Outfit"],
   ["and to one where only that has the heading", "look=Code", "look=Code", ""],
   ["a heading that neither has stays with the first", "look=Nothing", "look=Nothing", ""],
