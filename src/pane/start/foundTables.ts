@@ -1,5 +1,7 @@
+import type { Cell } from "../../sheet/cell";
 import { readHeading } from "../../sheet/readHeading";
 import { sameHeading } from "../../sheet/sameHeading";
+import { sheetNotes } from "../../sheet/sheetNotes";
 import type { SheetTable } from "../../sheet/sheetTable";
 import type { WorkbookSnapshot } from "../../sheet/sheetSnapshot";
 import type { ReadTables } from "../state/ReadTables";
@@ -10,7 +12,12 @@ import type { StartColumn, StartTable } from "./StartTable";
 export function foundTables(startTables: readonly StartTable[], read: ReadTables): readonly FoundTable[] {
   return startTables.map((start) => {
     if (start.kind === null) {
-      return { start, table: null, place: hostTable(start, read.workbook), missing: [] };
+      return {
+        start,
+        table: null,
+        place: hostTable(start, read.workbook) ?? jobNotes(start, read.workbook),
+        missing: [],
+      };
     }
     const table = read.tables
       .filter(({ kind }) => kind === start.kind)
@@ -38,11 +45,29 @@ function hostTable(start: StartTable, workbook: WorkbookSnapshot): FoundTable["p
     for (const { row, column, columnCount } of sheet.tables) {
       const from = column - sheet.firstColumn;
       const headings = sheet.values[row - sheet.firstRow]?.slice(from, from + columnCount) ?? [];
-      const isSame = start.columns.every(({ heading }) =>
-        headings.some((typed) => typeof typed === "string" && sameHeading(typed, heading)),
-      );
+      const isHeaded = (typed: Cell | undefined, heading: string): boolean =>
+        typeof typed === "string" && sameHeading(typed, heading);
+      const [first] = start.columns;
+      const isSame =
+        first !== undefined &&
+        isHeaded(headings[0], first.heading) &&
+        start.columns.every(({ heading }) => headings.some((typed) => isHeaded(typed, heading)));
       if (isSame) return { at: { sheetId: sheet.sheetId, row, column }, sheetName: sheet.name };
     }
+  }
+  return null;
+}
+
+/** Where a sheet says two or more of the job's facts beside their words, which the tool reads without a table. */
+function jobNotes({ id, rows }: StartTable, { sheets }: WorkbookSnapshot): FoundTable["place"] {
+  if (id !== "job") return null;
+  for (const sheet of sheets) {
+    const said = sheetNotes(sheet).filter(({ label }) =>
+      rows.some(([fact]) => typeof fact === "string" && sameHeading(fact, label)),
+    );
+    const [first] = said;
+    if (first === undefined || said.length < 2) continue;
+    return { at: { ...first.at, column: first.at.column - 1 }, sheetName: sheet.name };
   }
   return null;
 }

@@ -12,6 +12,7 @@ import { readPeople } from "../../../src/sheet/readPeople";
 import { readWorkbook } from "../../../src/sheet/readWorkbook";
 import type { FakePort, FakeSheet } from "../fakePort";
 import { fakePort } from "../fakePort";
+import { readSheets } from "../readSheets";
 
 /** A Thursday. */
 const TODAY = 46086;
@@ -156,4 +157,23 @@ test("tables that are there are not offered again", async () => {
     expect(place).not.toBeNull();
     expect(missing).toEqual([]);
   }
+});
+
+test("a table of pieces with a column of jobs is not the job's own, and facts of the job beside their words are", async () => {
+  const loans = {
+    name: "Loans",
+    tables: [{ name: "Loans", row: 0, column: 0, rowCount: 2, columnCount: 4 }],
+    rows: [
+      ["Piece", "Description", "Out", "Job"],
+      ["1", "coat", 46080, "Harbour"],
+    ],
+  };
+  const facts = { name: "Facts", rows: [["Harbour"], [null], ["As-of day", 46086], ["Last shoot day", 46080]] };
+  const placeOfJob = (read: Awaited<ReturnType<typeof readSheets>>) =>
+    foundTables(startTables, read).find(({ start }) => start.id === "job")?.place;
+  expect(placeOfJob(await readSheets([loans]))).toBeNull();
+  expect(placeOfJob(await readSheets([loans, facts]))).toEqual({
+    at: { sheetId: "s1", row: 2, column: 0 },
+    sheetName: "Facts",
+  });
 });
