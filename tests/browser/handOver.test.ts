@@ -73,7 +73,7 @@ test("slips are saved as values and as a page that prints one lender a page", as
   await choose(handOver, "Return slips");
   const csv = await saved(page, handOver, "Save as values (CSV)");
   expect(csv.name).toBe("Return slips 2026-03-05.csv");
-  expect(text(csv).split("\r\n")[1]).toBe("Ado & Fils,1,wool coat,AF-1,,,1,1250,GBP,2026-03-06,good,");
+  expect(text(csv).split("\r\n")[1]).toBe("Ado & Fils,1,wool coat,AF-1,,,1,1250,GBP,2026-03-06,good,,,,");
   const html = await saved(page, handOver, "Save as a page");
   await page.setContent(text(html));
   const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");

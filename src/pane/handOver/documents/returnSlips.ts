@@ -34,6 +34,13 @@ const HEADINGS = [
   "Condition back",
 ];
 
+/** What proves a return; on paper it stands once for all the pieces, as values in each row. */
+const PROOF = ["Returned how", "Tracking", "Received by"];
+
+function proofOf({ table, row }: HeldPiece): DocumentCell[] {
+  return ["returnedHow", "tracking", "receivedBy"].map((field) => cellText(table, row.row, field));
+}
+
 /**
  * A slip for each lender that goes with its pieces: what comes back, in what condition, and who took it.
  *
@@ -45,10 +52,12 @@ export function returnSlips(source: HandOverSource): HandOverDocument {
   const all = byLender(held);
   const lenders = all.filter(({ key }) => source.lenderKey === null || key === source.lenderKey);
   const pages = lenders.map((lender) => slip(lender, cards.get(lender.key), source));
-  const rows = lenders.flatMap(({ name, pieces }) => pieces.map((piece): DocumentCell[] => [name, ...slipRow(piece)]));
+  const rows = lenders.flatMap(({ name, pieces }) =>
+    pieces.map((piece): DocumentCell[] => [name, ...slipRow(piece), ...proofOf(piece)]),
+  );
   return {
     paper: { title: `Return slips ${isoFromSerial(source.asOf)}`, pages },
-    table: rows.length === 0 ? null : { headings: ["Lender", ...HEADINGS], rows },
+    table: rows.length === 0 ? null : { headings: ["Lender", ...HEADINGS, ...PROOF], rows },
     ownFile: null,
     missing: [
       ...(pages.length === 0 ? [`Nothing is out on ${sayDay(source.asOf)}, so there is no slip to write.`] : []),
@@ -76,6 +85,9 @@ function slip({ name, pieces }: LenderPieces, card: LenderCard | undefined, sour
   const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   const { job, stylist, reached } = source.job;
   const pictures = piecePictures(pieces, source);
+  // What the sheet does not say yet is written in by hand when the pieces go.
+  const isTold = oneOf(pieces, "returnedHow") !== "" || oneOf(pieces, "tracking") !== "";
+  const toFillIn = isTold ? [] : ["Returned how, and its tracking number"];
   return {
     title: `Return to ${name === "" ? "(no lender)" : name}`,
     blocks: [
@@ -105,7 +117,7 @@ function slip({ name, pieces }: LenderPieces, card: LenderCard | undefined, sour
         ],
       },
       { kind: "text", text: "Counted and looked over together; what is missing or damaged is noted above." },
-      { kind: "lines", words: ["Handed over by, date and time", "Received by, name and signature"] },
+      { kind: "lines", words: [...toFillIn, "Handed over by, date and time", "Received by, name and signature"] },
     ],
   };
 }

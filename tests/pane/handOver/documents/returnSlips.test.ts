@@ -51,3 +51,44 @@ test("a row of which it cannot be told whether it is out is left out by name", a
   const { missing } = returnSlips(await sourceOf([{ name: "Loans", rows }, ...others], DAY));
   expect(missing.find((sentence) => sentence.startsWith("1 wool coat is left out: "))).toMatch(/03\/04\/26/);
 });
+
+test("where the sheet does not say how the pieces go back, the slip has a line to write it on", async () => {
+  const lines = async (sheets: typeof jobSheets) =>
+    returnSlips(await sourceOf(sheets, DAY)).paper.pages.map(({ blocks }) =>
+      blocks.flatMap((block) => (block.kind === "lines" ? block.words : [])),
+    );
+  expect((await lines(jobSheets))[0]?.[0]).toBe("Returned how, and its tracking number");
+  const told = jobSheets.map((sheet) =>
+    sheet.name !== "Loans"
+      ? sheet
+      : { ...sheet, rows: sheet.rows.map((row, at) => [...row, at === 0 ? "Tracking" : at === 1 ? "TR 77" : null]) },
+  );
+  expect((await lines(told)).map(([first]) => first)).toEqual([
+    "Handed over by, date and time",
+    "Returned how, and its tracking number",
+  ]);
+});
+
+test("as values each piece carries its own proof of return", async () => {
+  const told = jobSheets.map((sheet) =>
+    sheet.name !== "Loans"
+      ? sheet
+      : {
+          ...sheet,
+          rows: sheet.rows.map((row, at) => [
+            ...row,
+            ...(at === 0
+              ? ["Returned how", "Tracking", "Received by"]
+              : at === 2
+                ? ["courier", "TR 77", "Ines"]
+                : [null, null, null]),
+          ]),
+        },
+  );
+  const { table } = returnSlips(await sourceOf(told, DAY));
+  expect(table?.headings.slice(-3)).toEqual(["Returned how", "Tracking", "Received by"]);
+  expect(table?.rows.slice(0, 2).map((row) => row.slice(-3))).toEqual([
+    ["", "", ""],
+    ["courier", "TR 77", "Ines"],
+  ]);
+});
