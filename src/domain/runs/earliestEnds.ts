@@ -110,7 +110,7 @@ export function earliestEnds(
         bestWorth = worth;
         bestEnd = endMs;
         reached = worth;
-        leastTravelMs = Math.min(leastTravelMs, travelled + (run.returns ? travelMs[last]![0]! : 0));
+        leastTravelMs = Math.min(leastTravelMs, travelled + (run.returns && last > 0 ? travelMs[last]![0]! : 0));
       }
       steps += left.length;
       if (steps > stepLimit) return null;

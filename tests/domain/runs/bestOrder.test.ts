@@ -60,6 +60,37 @@ describe("bestOrder of more stops than can be tried one by one", () => {
   });
 });
 
+describe("bestOrder where every way takes as long", () => {
+  it("is settled for twenty stops of which some have a lunch hour and one opens late", () => {
+    const places = Array.from({ length: 21 }, (_, place) => place);
+    const hour = 3_600_000;
+    for (const leg of [0, 600_000]) {
+      const run: Run = {
+        stopCount: 20,
+        travelMs: places.map((from) => places.map((to) => (from === to ? 0 : leg))),
+        visitMs: places.map((place) => (place % 4) * 300_000),
+        beginMs: places.map((place) =>
+          place === 7
+            ? [16 * hour, 18 * hour]
+            : place % 3 === 1
+              ? [10 * hour, 12.5 * hour, 14 * hour, 18 * hour]
+              : [0, Infinity],
+        ),
+        rank: places.map(() => 0),
+        leaveMs: 9 * hour,
+        backByMs: Infinity,
+        returns: true,
+      };
+      const best = bestOrder(run);
+      expect(best.isProved).toBe(true);
+      expect(best).toMatchObject(orderCost(run, best.order));
+      // Visits of no time may come after it where no way takes any.
+      if (leg > 0) expect(best.order.at(-1)).toBe(7);
+      expect(best.endMs).toBe(16 * hour + run.visitMs[7]! + leg);
+    }
+  });
+});
+
 describe("improvedOrder", () => {
   it("gives an order that can be kept, with what it comes to, and the same each time", () => {
     fc.assert(
