@@ -58,7 +58,7 @@ testRule(bagTooHeavy, {
           data: {
             bag: "bag-2",
             sentence:
-              "23.0 kg (51 lb) is more than the 50 lb or so that stylists are known to carry, which is no safe load either; share it out or go twice.",
+              "23.0 kg (51 lb) is past what stylists are known to carry, which is no safe load either; share it out or go twice.",
           },
         },
       ],

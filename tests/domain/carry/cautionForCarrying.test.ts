@@ -17,6 +17,15 @@ describe("cautionForCarrying", () => {
     expect(sayCarryingCaution(cautionForCarrying(21_735)!)).toBe(
       "21.7 kg (48 lb) is 1.05 times what the NIOSH lifting equation allows for soft bags in the easiest lift; take some out.",
     );
-    expect(sayCarryingCaution(cautionForCarrying(30_000)!)).toMatch(/^30\.0 kg \(66 lb\) is more than the 50 lb or so/);
+    expect(sayCarryingCaution(cautionForCarrying(30_000)!)).toBe(
+      "30.0 kg (66 lb) is past what stylists are known to carry, which is no safe load either; share it out or go twice.",
+    );
+  });
+
+  it("never says that a weight is more than a figure it rounds to", () => {
+    // 22.8 kg is 50.27 lb.
+    expect(sayCarryingCaution(cautionForCarrying(22_800)!)).toMatch(
+      /^22\.8 kg \(50 lb\) is past what stylists are known to carry,/,
+    );
   });
 });
