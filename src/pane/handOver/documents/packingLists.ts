@@ -155,7 +155,8 @@ function bagPage({ name, rows }: Bag, isBagged: boolean, source: HandOverSource)
     { kind: "lines", words: ["Packed by", "Counted back by"] },
   ];
   const title = name === "" ? (isBagged ? "In no bag yet" : "In no bag") : isBagged ? name : `Bag ${name}`;
-  return { title: /^\d+$/.test(title) ? `Bag ${title}` : title, blocks };
+  // A heading "A" or "12" would not say of what.
+  return { title: /^(\p{L}|\p{L}?\d+)$/u.test(title) ? `Bag ${title}` : title, blocks };
 }
 
 function bagRow({ piece, quantity, grams }: PackedRow): DocumentCell[] {
