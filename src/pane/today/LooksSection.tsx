@@ -16,6 +16,7 @@ import { LineList } from "./LineList";
 import type { LookLine, DayLooks } from "./DayLooks";
 import { nameLook } from "./nameLook";
 import { NextLookTime } from "./NextLookTime";
+import { sayPastDay } from "./sayPastDay";
 import { TryOrder } from "./TryOrder";
 import { useTodayStyles } from "./useTodayStyles";
 
@@ -44,7 +45,7 @@ export function LooksSection({ looks, typedCalls, asOf, onDay }: LooksSectionPro
             : "Every look is shot"
           : `${isPast ? "Looks" : "Next look"}${day === null ? "" : `, ${sayDay(day)}`}`}
       </h2>
-      {isPast && <p className={styles.note}>A day before the one looked at; no later day has looks.</p>}
+      {isPast && <p className={styles.note}>{sayPastDay(days, asOf)}</p>}
       {days.length > 1 && (
         <Select
           className={styles.chooser}
