@@ -1,12 +1,11 @@
-import { dateFields } from "../../sheet/dateFields";
 import type { KindColumnChoice } from "../../sheet/columnChoices";
 import { isFilledCell } from "../../sheet/isFilledCell";
 import { readCell } from "../../sheet/readCell";
 import { sameHeading } from "../../sheet/sameHeading";
 import type { SheetTable } from "../../sheet/sheetTable";
 import { sayTermsRead } from "../sayTermsRead";
-import { sayCell } from "../check/sayCell";
 import type { ColumnReading } from "./ColumnReading";
+import { saySample } from "./saySample";
 
 const SAMPLES = 3;
 /** Among so many rows three different cells are found, or the column says little. */
@@ -37,11 +36,12 @@ export function columnReadings(table: SheetTable, choices: readonly KindColumnCh
 }
 
 function samplesOf(table: SheetTable, column: number, field: string | null): readonly string[] {
-  const isDate = dateFields[table.kind]?.includes(field ?? "") === true;
+  const heading = table.headings[column] ?? "";
   const said = new Set<string>();
   for (const row of table.dataRows.slice(0, ROWS_LOOKED_AT)) {
     const cell = readCell(table.cells[row]?.[column]);
-    if (isFilledCell(cell)) said.add(sayCell(cell, isDate) + (field === "terms" ? sayReading(cell) : ""));
+    if (isFilledCell(cell))
+      said.add(saySample(cell, table.kind, field, heading) + (field === "terms" ? sayReading(cell) : ""));
     if (said.size === SAMPLES) break;
   }
   return [...said];
