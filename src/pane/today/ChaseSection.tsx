@@ -16,11 +16,12 @@ function sayRequest({ wanted, neededBy, contact }: RequestLine, asOf: number): s
     .join(" · ");
 }
 
-/** The requests that nobody has answered for some days. */
+/** The requests that nobody has answered for some days, and how many more CHASEROWS lists, which are for the next section. */
 export function ChaseSection({ requests, asOf }: { readonly requests: RequestsToday; readonly asOf: number }) {
   const styles = useTodayStyles();
-  const { chase, untold } = requests;
+  const { chase, collect, untold } = requests;
   if (chase === null) return null;
+  const urgent = collect?.filter(({ isChased }) => isChased).length ?? 0;
   return (
     <TodaySection
       id="chase"
@@ -35,6 +36,11 @@ export function ChaseSection({ requests, asOf }: { readonly requests: RequestsTo
           more: sayRequest(line, asOf),
         })}
       />
+      {urgent > 0 && (
+        <p className={styles.note}>
+          {`CHASEROWS also lists ${sayCount(urgent, "request", "requests")} lent, needed soon or already, and not fetched: below, with what is to be collected.`}
+        </p>
+      )}
       {untold.length > 0 && (
         <>
           <h3 className={styles.part}>{`Cannot be told: ${sayCount(untold.length, "request", "requests")}`}</h3>

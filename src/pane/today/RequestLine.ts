@@ -15,4 +15,6 @@ export interface RequestLine {
   readonly neededBy: number | null;
   /** Whether its table has a column in which what was collected is noted. */
   readonly isCollectionKept: boolean;
+  /** Whether CHASEROWS lists it: unanswered for some days, or lent, not fetched, and needed soon or on a day that is past. */
+  readonly isChased: boolean;
 }

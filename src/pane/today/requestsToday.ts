@@ -47,6 +47,8 @@ export function requestsToday(read: ReadTables, asOf: number): RequestsToday {
     for (let index = 0; index < requests.count; index++) {
       const request = requests.at(index);
       const lender = cellText(table, request.row, "lender");
+      const days = daysOf(lender);
+      const reason = isChased(table) ? chaseReason(request, days) : null;
       const toLine = (fields: readonly string[]): RequestLine => ({
         at: placeOf(table, request.row, fields),
         sheetName: table.sheetName,
@@ -57,9 +59,8 @@ export function requestsToday(read: ReadTables, asOf: number): RequestsToday {
         asked: typeof request.asked === "number" ? request.asked : null,
         neededBy: typeof request.neededBy === "number" ? request.neededBy : null,
         isCollectionKept,
+        isChased: reason === "unanswered" || reason === "not collected",
       });
-      const days = daysOf(lender);
-      const reason = isChased(table) ? chaseReason(request, days) : null;
       if (reason === "untold" || (reason !== null && isProblem(request.neededBy))) {
         untold.push(...untoldIn(table, request));
       } else if (reason === "unanswered") chase.push(toLine(["answer", "answered"]));

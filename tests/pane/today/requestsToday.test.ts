@@ -54,6 +54,25 @@ test("what is lent and not fetched is to be collected, near or not, by need, and
   expect(chase).toEqual([]);
 });
 
+test("what is chased here and what is marked so among the lent are together the rows of CHASEROWS", async () => {
+  const rows = [
+    ["a", ASOF - 9, "", ASOF + 9, null, "", null],
+    ["b", ASOF - 9, "", ASOF + 30, "yes", "", null],
+    ["c", ASOF - 9, "", ASOF + 1, "yes", "", null],
+    ["d", ASOF - 9, "", ASOF - 4, "part", "", null],
+    ["e", ASOF, "", ASOF + 9, null, "", null],
+    ["f", ASOF - 9, "", ASOF + 1, "yes", "", ASOF - 1],
+  ];
+  const { chase, collect } = await requestsOf(rows);
+  expect(chase?.map(({ lender, isChased }) => [lender, isChased])).toEqual([["a", true]]);
+  expect(collect?.map(({ lender, isChased }) => [lender, isChased])).toEqual([
+    ["d", true],
+    ["c", true],
+    ["b", false],
+  ]);
+  expect(chaserows([headings, ...rows], ASOF).map(([lender]) => lender)).toEqual(["Lender", "d", "c", "a"]);
+});
+
 test("where nobody keeps what was collected it is what CHASEROWS lists: lent, and needed soon or past", async () => {
   const head = headings.slice(0, 6);
   const rows = [
