@@ -70,13 +70,11 @@ async function colours(): Promise<string[]> {
 }
 
 test("a file with pictures says that the grid does not draw them, and that they are kept", async () => {
-  await bench.page
-    .locator("#file")
-    .setInputFiles({
-      name: "pictures.xlsx",
-      mimeType: "application/octet-stream",
-      buffer: Buffer.from(await workbook()),
-    });
+  await bench.page.locator("#file").setInputFiles({
+    name: "pictures.xlsx",
+    mimeType: "application/octet-stream",
+    buffer: Buffer.from(await workbook()),
+  });
   await bench.page.locator("#notice-text", { hasText: '"pictures.xlsx" has 4 pictures' }).waitFor();
   await bench.page.getByRole("tab", { name: /^Hand over/ }).click();
 });
