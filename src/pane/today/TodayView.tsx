@@ -13,6 +13,7 @@ import { DayChooser } from "./DayChooser";
 import { FittingsSection } from "./FittingsSection";
 import { fittingsToday } from "./fittingsToday";
 import { LoansSections } from "./LoansSections";
+import { isOutFrom } from "./isOutFrom";
 import { loansToday } from "./loansToday";
 import { LooksSection } from "./LooksSection";
 import { looksToday } from "./looksToday";
@@ -46,6 +47,7 @@ export function TodayView() {
   const pieces = useMemo(() => pieceTables(read?.tables ?? []), [read]);
   const loans = useMemo(() => loansToday(pieces, asOf), [pieces, asOf]);
   const values = useMemo(() => valueToday(pieces, asOf), [pieces, asOf]);
+  const valuesShown = values.filter((value) => isOutFrom(value, asOf));
   const sends = useMemo(() => (read === null ? null : sendsToday(pieces, read, asOf)), [pieces, read, asOf]);
   const requests = useMemo(() => (read === null ? null : requestsToday(read, asOf)), [read, asOf]);
   const refunds = useMemo(() => refundsToday(read?.tables ?? [], asOf), [read, asOf]);
@@ -80,7 +82,7 @@ export function TodayView() {
       <UnprovedSection pieces={pieces} />
       {carrying !== null && <CarryingSection groups={carrying} asOf={asOf} />}
       <CoverUnread notes={covers} currencies={values.map(({ currency }) => currency)} />
-      {values.map((value) => (
+      {valuesShown.map((value) => (
         <ValueSection
           key={value.currency}
           value={value}
@@ -91,7 +93,7 @@ export function TodayView() {
           asOf={asOf}
         />
       ))}
-      {pieces.length > 0 && values.length === 0 && (
+      {pieces.length > 0 && valuesShown.length === 0 && (
         <p className={styles.note}>Nothing is out, so no value is at risk.</p>
       )}
       {looks !== null && <LooksSection looks={looks} typedCalls={typedCalls} asOf={asOf} onDay={setWantedDay} />}

@@ -11,6 +11,7 @@ import { CoverForm } from "./CoverForm";
 import type { CoverLimits } from "./CoverLimits";
 import { coverOn } from "./coverOn";
 import { coverToday } from "./coverToday";
+import { isHeld } from "./isHeld";
 import { LineList } from "./LineList";
 import { PieceCover } from "./PieceCover";
 import type { PieceTable } from "./PieceTable";
@@ -53,7 +54,7 @@ export function ValueSection({ value, limits, notes, isOnlyCurrency, pieces, asO
       </h2>
       <div className={mergeClasses(styles.figure, against.is === "over" && styles.alarm)}>
         {unread.length > 0 && "at least "}
-        {sayMoney(valueOut, currency)}
+        {isHeld(value) ? sayMoney(valueOut, currency) : "Nothing out yet"}
       </div>
       <p className={styles.note}>
         {against.is === "no limit" &&

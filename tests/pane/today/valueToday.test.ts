@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { valuebyday } from "../../../src/functions/bindings/valuebyday";
 import { valueout } from "../../../src/functions/bindings/valueout";
+import { isHeld } from "../../../src/pane/today/isHeld";
+import { isOutFrom } from "../../../src/pane/today/isOutFrom";
 import { pictureDays } from "../../../src/pane/today/pictureDays";
 import { pieceTables } from "../../../src/pane/today/pieceTables";
 import { valueToday } from "../../../src/pane/today/valueToday";
@@ -79,4 +81,22 @@ test("the picture runs from the first day out to the last day due, and always ho
   const wide = pictureDays([row(ASOF - 400, ASOF + 36500)], ASOF);
   expect(wide).toHaveLength(35);
   expect(wide).toContain(ASOF);
+});
+
+test("a currency of which all came back is left out, one that goes out later is not yet held, and one without values is held", async () => {
+  const values = await valuesOf([
+    ["a", "Ado", ASOF - 3, ASOF - 1, ASOF - 1, 1, 100, "USD"],
+    ["b", "Ado", ASOF + 1, ASOF + 3, null, 1, 100, "EUR"],
+    ["c", "Ado", ASOF - 3, ASOF + 3, null, 1, null, "GBP"],
+    ["d", "Ado", ASOF - 3, ASOF + 3, null, 1, "ask Ada", "CHF"],
+  ]);
+  const told = new Map(values.map((value) => [value.currency, [isOutFrom(value, ASOF), isHeld(value)]]));
+  expect(told).toEqual(
+    new Map([
+      ["USD", [false, false]],
+      ["EUR", [true, false]],
+      ["GBP", [true, true]],
+      ["CHF", [true, true]],
+    ]),
+  );
 });
