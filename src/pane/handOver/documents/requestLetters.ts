@@ -32,7 +32,7 @@ export function requestLetters(source: HandOverSource): HandOverDocument {
   const cards = lenderCards(source.read.tables);
   const all = askings(tables, source.asOf);
   const shown = all.filter(({ key }) => source.lenderKey === null || key === source.lenderKey);
-  const days = shootDays(source.read);
+  const days = daysAhead(shootDays(source.read), source.asOf);
   const letters = shown.map((asking) => letterTo(asking, cards.get(asking.key), days, source));
   return {
     paper: {
@@ -43,6 +43,12 @@ export function requestLetters(source: HandOverSource): HandOverDocument {
     ownFile: letters.length === 0 ? null : { kind: "letters", letters },
     missing: gaps(source, tables, letters, days),
   };
+}
+
+/** A lender is asked for days to come, not for those that have been; where all have been, they are what is known. */
+function daysAhead(days: readonly number[], asOf: number): readonly number[] {
+  const ahead = days.filter((day) => day >= asOf);
+  return ahead.length > 0 ? ahead : days;
 }
 
 function askings(tables: readonly SheetTable[], day: number): readonly Asking[] {

@@ -84,6 +84,26 @@ test("what the letters do not say is told", async () => {
   ]);
 });
 
+test("a letter names the days of the shoot to come, and those that have been only where all have", async () => {
+  const sheets = jobSheets.map((sheet) =>
+    sheet.name === "Looks"
+      ? {
+          ...sheet,
+          rows: sheet.rows.map((row, at) =>
+            at === 1 ? row.map((cell, column) => (column === 2 ? DAY + 9 : cell)) : row,
+          ),
+        }
+      : sheet,
+  );
+  const subjectOn = async (day: number) => {
+    const { ownFile } = requestLetters(await sourceOf(sheets, day, { job }));
+    return ownFile?.kind === "letters" ? ownFile.letters[1]?.subject : undefined;
+  };
+  expect(await subjectOn(DAY)).toBe("Loan request, Tide line, 2026-03-05, 2026-03-14: Wren Archive");
+  expect(await subjectOn(DAY + 1)).toBe("Loan request, Tide line, 2026-03-14: Wren Archive");
+  expect(await subjectOn(DAY + 10)).toBe("Loan request, Tide line, 2026-03-05, 2026-03-14: Wren Archive");
+});
+
 test("no letter names who wears what", async () => {
   const { letters } = await lettersOf();
   expect(letters.map(({ body }) => body).join()).not.toMatch(/Mina|Teo/);
