@@ -7,6 +7,8 @@ export interface LookCard {
   /** "Look 7". */
   readonly name: string;
   readonly talent: string;
+  /** null where the look carries no date. */
+  readonly day: number | null;
   /** Set, and indoors or outdoors, as far as they are said. */
   readonly place: string;
   readonly isShot: boolean;

@@ -13,12 +13,13 @@ export function directionPage(source: HandOverSource): HandOverDocument {
   const { cards, left } = lookCards(source, true);
   const { job, stylist, direction, credit } = source.job;
   const moods = moodPictures(source);
+  const days = shootDays(source.read);
   const blocks: PaperBlock[] = [
     {
       kind: "facts",
       facts: [
         ["Stylist", stylist],
-        ["Days", sayList(shootDays(source.read).map(sayDay))],
+        ["Days", sayList(days.map(sayDay))],
         ["Credit", credit],
       ],
     },
@@ -34,6 +35,7 @@ export function directionPage(source: HandOverSource): HandOverDocument {
       {
         kind: "facts",
         facts: [
+          ["Day", days.length > 1 && card.day !== null ? sayDay(card.day) : ""],
           ["Where", card.place],
           ["Pieces", card.pieces.join("; ")],
           ["Note", card.note],

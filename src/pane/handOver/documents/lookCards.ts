@@ -51,6 +51,7 @@ export function lookCards(
       key: look.key,
       name: `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
       talent: look.talentText,
+      day: look.date,
       place: [says(look, "set"), look.where ?? ""].filter((part) => part !== "").join(", "),
       isShot: look.shotAt !== null,
       times:

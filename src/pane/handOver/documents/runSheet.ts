@@ -1,5 +1,6 @@
 import { isoFromSerial } from "../../../domain/dates/isoFromSerial";
 import { dayPlanTable } from "../../../domain/day/dayPlanTable";
+import { sayCount } from "../../sayCount";
 import { sayDay } from "../../sayDay";
 import { sayMinutes } from "../../sayMinutes";
 import { sayClock } from "../../../domain/sayClock";
@@ -14,6 +15,7 @@ import { lookGaps } from "./lookGaps";
 /** The working day above which a caution stands: two hours over eight. Common practice, no source; local rules come first. */
 const LONG_DAY_HOURS = 10;
 const HOURS_A_DAY = 24;
+const ORDER = "Looks in shooting order";
 
 /** The run sheet of a day: the table that DAYPLAN gives, with the set and the pieces, and how the day ends. */
 export function runSheet(source: HandOverSource): HandOverDocument {
@@ -42,7 +44,7 @@ export function runSheet(source: HandOverSource): HandOverDocument {
   const blocks: PaperBlock[] = [
     { kind: "facts", facts: [["Job", source.job.job], ["Stylist", source.job.stylist], ...dayFacts(looks)] },
     ...cautions(looks),
-    { kind: "table", caption: "Looks in shooting order", table: whole },
+    { kind: "table", caption: plan === null ? ORDER : `${ORDER}; spare in minutes`, table: whole },
     ...pieceBlocks(cards),
   ];
   return {
@@ -75,7 +77,10 @@ function dayFacts(looks: DayLooks | null): readonly (readonly [string, string])[
     ["Meal", plan === null || plan.meal === null ? "" : `${sayClock(plan.meal.from)} to ${sayClock(plan.meal.until)}`],
     ["Last shot ends", plan === null ? "" : sayClock(plan.ends)],
     ["Spare at wrap", spare === null ? "" : spare < 0 ? `${sayMinutes(-spare)} over` : sayMinutes(spare)],
-    ["People", `dressers ${dressers}, chairs ${chairs}, cameras ${cameras}`],
+    [
+      "People",
+      `${sayCount(dressers, "dresser", "dressers")}, ${sayCount(chairs, "chair", "chairs")}, ${sayCount(cameras, "camera", "cameras")}`,
+    ],
   ];
 }
 

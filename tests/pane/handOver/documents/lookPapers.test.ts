@@ -91,6 +91,31 @@ test("the direction page has the words, the references and every look with its p
   expect(missing.join()).toMatch(/No look has a picture/);
 });
 
+test("each look of the direction page has its day where the shoot has several", async () => {
+  const sheets = jobSheets.map((sheet) =>
+    sheet.name === "Looks"
+      ? {
+          ...sheet,
+          rows: sheet.rows.map((row, at) =>
+            at === 1 ? row.map((cell, column) => (column === 2 ? DAY + 1 : cell)) : row,
+          ),
+        }
+      : sheet,
+  );
+  const daysOf = async (given: typeof sheets | typeof jobSheets) =>
+    directionPage(await sourceOf(given, DAY)).paper.pages[0]?.blocks.flatMap((block) =>
+      block.kind === "facts" ? block.facts.flatMap(([word, says]) => (word === "Day" ? [says] : [])) : [],
+    );
+  expect(await daysOf(sheets)).toEqual(["Thu 2026-03-05", "Fri 2026-03-06"]);
+  expect(await daysOf(jobSheets)).toEqual(["", ""]);
+});
+
+test("the run sheet says who there is in words, one or several", async () => {
+  const { paper } = runSheet(await sourceOf(jobSheets, DAY));
+  const [facts] = paper.pages[0]?.blocks ?? [];
+  expect(facts).toMatchObject({ facts: expect.arrayContaining([["People", "1 dresser, 1 chair, 1 camera"]]) });
+});
+
 test.each([setCards, runSheet, directionPage])(
   "%p of a workbook without looks says what makes a table of looks",
   async (make) => {

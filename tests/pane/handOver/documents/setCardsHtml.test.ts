@@ -6,6 +6,7 @@ const cardOf = (text: string): LookCard => ({
   key: text,
   name: text,
   talent: text,
+  day: null,
   place: text,
   isShot: true,
   times: { changeFrom: "08:00", readyBy: "08:20", shootFrom: "08:20", shootUntil: "08:45" },
