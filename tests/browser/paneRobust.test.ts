@@ -65,7 +65,7 @@ test("of two sheets with the same headings each finding names its own, and a fix
   await page.close();
 });
 
-test("a fix that was undone in the sheet is found again, and putting it back says that it has changed", async () => {
+test("a fix that was undone in the sheet is found again, putting it back at that moment says so, and then the offer goes", async () => {
   const { page, view, complaints } = await browser.open(messySheets, TODAY);
   const check = await view("Check");
   await opened(check, /A date that is kept as text/);
@@ -75,13 +75,17 @@ test("a fix that was undone in the sheet is found again, and putting it back say
     .first()
     .waitFor();
   await check.getByRole("button", { name: FIX }).waitFor({ state: "detached" });
-  // What the host's own undo leaves.
-  await page.evaluate(() => (globalThis as unknown as PanePage).port.typed("s0", 2, 4, "9 Mar 2026"));
-  await check.getByRole("button", { name: FIX }).waitFor();
-  await page.getByRole("button", { name: "Restore what was there" }).click();
+  // What the host's own undo leaves, and a click before the pane can have read again.
+  const restore = page.getByRole("button", { name: "Restore what was there" });
+  await restore.evaluate((button) => {
+    (globalThis as unknown as PanePage).port.typed("s0", 2, 4, "9 Mar 2026");
+    (button as HTMLElement).click();
+  });
   await isSaid(page);
   expect(await said(page)).toMatch(/as it was when checked|something else/);
   expect(await held(page, "s0", 2, 4)).toBe("9 Mar 2026");
+  await check.getByRole("button", { name: FIX }).waitFor();
+  await restore.waitFor({ state: "detached" });
   expect(complaints).toEqual([]);
   await page.close();
 });

@@ -1,22 +1,28 @@
 import { Button } from "@fluentui/react-components";
-import { useCallback, useMemo, useReducer, useRef } from "react";
+import { memo, useCallback, useMemo, useReducer, useRef } from "react";
+import type { Dispatch } from "react";
 import { allRules } from "../../checks/allRules";
 import type { Repair } from "../../checks/finding";
 import { isoFromSerial } from "../../domain/dates/isoFromSerial";
 import type { WorkbookTables } from "../../sheet/readWorkbook";
 import { cellName } from "../../sheet/cellName";
 import { NoTables } from "../frame/NoTables";
+import { useActions } from "../frame/useActions";
 import { usePane } from "../frame/usePane";
 import { useSteadyList } from "../frame/useSteadyList";
 import { sayCount } from "../sayCount";
 import { sayDay } from "../sayDay";
 import { sayTableRows } from "../sayTableRows";
+import type { ReadTables } from "../state/ReadTables";
+import type { CheckAction } from "./CheckAction";
+import type { CheckState } from "./CheckState";
 import { checkReducer, initialCheckState } from "./checkReducer";
 import { FilterBar } from "./FilterBar";
 import { FindingCard } from "./FindingCard";
 import { FindingsSheetAction } from "./FindingsSheetAction";
 import { FixPreview } from "./FixPreview";
 import { fixesTogether } from "./fixesTogether";
+import { GroupButton } from "./GroupButton";
 import { groupFindings } from "./groupFindings";
 import type { RuleGroup } from "./groupFindings";
 import type { IgnoredEntry } from "./IgnoredEntry";
@@ -52,16 +58,34 @@ const unreadOf = ({ unread }: WorkbookTables) =>
 
 /** What the sheet check found, live, with what can be done about each. */
 export function CheckView() {
-  const styles = useCheckStyles();
-  const { state, actions } = usePane();
+  const { asOf, today, read, checkedRead } = usePane().state;
   const [check, dispatch] = useReducer(checkReducer, initialCheckState);
   const split = useSplitFindings();
+  if (read === null) return null;
+  if (read.tables.length === 0) return <NoTables />;
+  if (split === null || checkedRead === null) return <p>Checking…</p>;
+  return <Found read={checkedRead} split={split} check={check} dispatch={dispatch} asOf={asOf} today={today} />;
+}
+
+interface FoundProps {
+  /** What the findings were found in. */
+  readonly read: ReadTables;
+  readonly split: NonNullable<ReturnType<typeof useSplitFindings>>;
+  readonly check: CheckState;
+  readonly dispatch: Dispatch<CheckAction>;
+  readonly asOf: number;
+  readonly today: number;
+}
+
+/** Drawn again when a check has ended, and not each time a reading begins, is there and ends. */
+const Found = memo(function Found({ read, split, check, dispatch, asOf, today }: FoundProps) {
+  const styles = useCheckStyles();
+  const actions = useActions();
   const root = useRef<HTMLDivElement>(null);
   useSteadyList(root);
 
   const entries = useRef<readonly IgnoredEntry[]>([]);
-  entries.current = split?.entries ?? [];
-  const { asOf, today, read } = state;
+  entries.current = split.entries;
 
   const repair = useCallback(
     (of: Repair, place: string) => void actions.write(`${of.label}, at ${place}`, of.edits),
@@ -83,16 +107,9 @@ export function CheckView() {
       const isKept = await actions.keep(ignoredKey, ignoredText([...entries.current, entry]));
       if (isKept) dispatch({ type: "ignore ended" });
     },
-    [actions, today],
+    [actions, dispatch, today],
   );
-  const groups = useMemo(
-    () => (split === null ? [] : groupFindings(split.open, check.filter, ruleOrder)),
-    [split, check.filter],
-  );
-
-  if (read === null) return null;
-  if (read.tables.length === 0) return <NoTables />;
-  if (split === null) return <p>Checking…</p>;
+  const groups = useMemo(() => groupFindings(split.open, check.filter, ruleOrder), [split, check.filter]);
 
   const { tables } = read;
   const opened = openGroups(groups, check.isOpen);
@@ -106,20 +123,17 @@ export function CheckView() {
     return (
       <div key={rule.id} data-steady={rule.id}>
         <RuleGroupSection
+          groupId={rule.id}
           about={sayRule(rule.ruleId)}
           why={rule.why}
           count={rule.findings.length}
           isOpen={opened.has(rule.id)}
-          onOpen={(isOpen) => dispatch({ type: "group opened", groupId: rule.id, isOpen })}
+          dispatch={dispatch}
         >
           {rule.fixableCount > 1 && fixes === null && (
-            <Button
-              size="small"
-              className={styles.action}
-              onClick={() => dispatch({ type: "preview opened", groupId: rule.id })}
-            >
+            <GroupButton type="preview opened" groupId={rule.id} dispatch={dispatch}>
               {`Fix all ${rule.fixableCount.toLocaleString("en-GB")}…`}
-            </Button>
+            </GroupButton>
           )}
           {fixes !== null && fixes.edits.length > 0 && (
             <FixPreview
@@ -147,13 +161,9 @@ export function CheckView() {
             ))}
           </ul>
           {left > 0 && (
-            <Button
-              size="small"
-              className={styles.action}
-              onClick={() => dispatch({ type: "more shown", groupId: rule.id, shown: shown + NEXT_PAGE })}
-            >
+            <GroupButton type="more shown" groupId={rule.id} shown={shown + NEXT_PAGE} dispatch={dispatch}>
               {`Show ${Math.min(left, NEXT_PAGE)} more of ${rule.findings.length.toLocaleString("en-GB")}`}
-            </Button>
+            </GroupButton>
           )}
         </RuleGroupSection>
       </div>
@@ -200,4 +210,4 @@ export function CheckView() {
       <TablesRead tables={tables} unread={unreadOf(read)} />
     </div>
   );
-}
+});

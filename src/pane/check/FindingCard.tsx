@@ -21,14 +21,9 @@ interface FindingCardProps {
 }
 
 /** One finding: where, what it holds, what is wrong, and what can be done. */
-export const FindingCard = memo(function FindingCard({
-  open,
-  held,
-  reason,
-  dispatch,
-  onRepair,
-  onIgnore,
-}: FindingCardProps) {
+export const FindingCard = memo(Card, isSameCard);
+
+function Card({ open, held, reason, dispatch, onRepair, onIgnore }: FindingCardProps) {
   const styles = useCheckStyles();
   const { finding, id } = open;
   const place = `${finding.sheetName}!${cellName(finding.at.row, finding.at.column)}`;
@@ -70,7 +65,20 @@ export const FindingCard = memo(function FindingCard({
       )}
     </li>
   );
-});
+}
+
+/** A check names every finding anew, though most of them are the very ones of the check before. */
+function isSameCard(before: FindingCardProps, after: FindingCardProps): boolean {
+  return (
+    before.open.id === after.open.id &&
+    before.open.finding === after.open.finding &&
+    before.held === after.held &&
+    before.reason === after.reason &&
+    before.dispatch === after.dispatch &&
+    before.onRepair === after.onRepair &&
+    before.onIgnore === after.onIgnore
+  );
+}
 
 function RepairButton(props: {
   readonly repair: Repair;

@@ -1,7 +1,7 @@
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { cellName } from "../../sheet/cellName";
 import type { CellPosition } from "../../sheet/cellPosition";
-import { usePane } from "./usePane";
+import { useActions } from "./useActions";
 
 const useStyles = makeStyles({
   button: {
@@ -34,7 +34,7 @@ export function GoToCell({
   readonly children?: string;
 }) {
   const styles = useStyles();
-  const { actions } = usePane();
+  const actions = useActions();
   const place = `${sheetName}!${cellName(at.row, at.column)}`;
   const label = children === undefined ? `Go to ${place}` : `${children}, go to ${place}`;
   return (

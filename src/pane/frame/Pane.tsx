@@ -1,12 +1,14 @@
-import { Button, FluentProvider, Spinner, Tab, TabList } from "@fluentui/react-components";
-import { useMemo, useReducer, useRef, useState } from "react";
+import { Button, FluentProvider, Spinner } from "@fluentui/react-components";
+import { useCallback, useMemo, useReducer, useRef, useState } from "react";
 import type { PaneHost } from "../PaneHost";
 import { initialPaneState } from "../state/initialPaneState";
 import { paneReducer } from "../state/paneReducer";
+import { actionsContext } from "./actionsContext";
 import { Announcements } from "./Announcements";
 import { Messages } from "./Messages";
 import { paneContext } from "./paneContext";
 import { paneTheme } from "./paneTheme";
+import { PaneTabs } from "./PaneTabs";
 import type { PaneView } from "./PaneView";
 import { useColourTheme } from "./useColourTheme";
 import { useFollowedWorkbook } from "./useFollowedWorkbook";
@@ -27,42 +29,35 @@ export function Pane({ host, views }: { readonly host: PaneHost; readonly views:
   const pane = useMemo(() => ({ state, actions }), [state, actions]);
   const [seen, setSeen] = useState<readonly string[]>([state.viewId]);
 
-  const choose = (viewId: string): void => {
-    if (!seen.includes(viewId)) setSeen([...seen, viewId]);
-    actions.chooseView(viewId);
-  };
+  const choose = useCallback(
+    (viewId: string): void => {
+      setSeen((before) => (before.includes(viewId) ? before : [...before, viewId]));
+      actions.chooseView(viewId);
+    },
+    [actions],
+  );
 
   return (
     <FluentProvider theme={paneTheme[theme]} className={styles.root}>
-      <paneContext.Provider value={pane}>
-        <header className={styles.head}>
-          <h1 className={styles.unseen}>Tackstitch</h1>
-          <TabList
-            className={styles.tabs}
-            aria-label="Views"
-            selectedValue={state.viewId}
-            onTabSelect={(_, { value }) => choose(String(value))}
-          >
-            {views.map(({ id, label, Icon, Count }) => (
-              <Tab key={id} value={id} id={`pane-tab-${id}`} aria-controls={`pane-view-${id}`} icon={<Icon />}>
-                {label}
-                {Count !== undefined && <Count />}
-              </Tab>
-            ))}
-          </TabList>
-        </header>
-        <Messages />
-        <main className={styles.main}>
-          {state.read === null && state.isReading && <Spinner label="Reading the workbook" />}
-          {state.read === null && !state.isReading && <Button onClick={actions.readAgain}>Read the workbook</Button>}
-          {views
-            .filter(({ id }) => seen.includes(id))
-            .map((view) => (
-              <ViewPanel key={view.id} view={view} isShown={view.id === state.viewId} />
-            ))}
-        </main>
-        <Announcements views={views} />
-      </paneContext.Provider>
+      <actionsContext.Provider value={actions}>
+        <paneContext.Provider value={pane}>
+          <header className={styles.head}>
+            <h1 className={styles.unseen}>Tackstitch</h1>
+            <PaneTabs views={views} shownId={state.viewId} onChoose={choose} />
+          </header>
+          <Messages />
+          <main className={styles.main}>
+            {state.read === null && state.isReading && <Spinner label="Reading the workbook" />}
+            {state.read === null && !state.isReading && <Button onClick={actions.readAgain}>Read the workbook</Button>}
+            {views
+              .filter(({ id }) => seen.includes(id))
+              .map((view) => (
+                <ViewPanel key={view.id} view={view} isShown={view.id === state.viewId} />
+              ))}
+          </main>
+          <Announcements views={views} />
+        </paneContext.Provider>
+      </actionsContext.Provider>
     </FluentProvider>
   );
 }

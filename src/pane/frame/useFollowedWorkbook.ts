@@ -3,6 +3,8 @@ import type { Dispatch, MutableRefObject } from "react";
 import { sayProblem } from "../../domain/wording";
 import { parseKeptChoices } from "../../sheet/parseKeptChoices";
 import { readWorkbook } from "../../sheet/readWorkbook";
+import type { SheetTable } from "../../sheet/sheetTable";
+import { nameFindings } from "../check/nameFindings";
 import { columnsKey } from "../columns/columnsKey";
 import { checkAfter } from "../state/checkAfter";
 import { followWorkbook } from "../state/followWorkbook";
@@ -30,6 +32,7 @@ export function useFollowedWorkbook(
         else dispatch({ type: "told", kind: "problem", sentence: sayProblem(kept.problem) });
       }
     }
+    let tables: readonly SheetTable[] = [];
     follower.current = followWorkbook(
       port,
       asOfNow.current,
@@ -47,11 +50,13 @@ export function useFollowedWorkbook(
           dispatch({ type: "reading began" });
         },
         read: (read, isWhole) => {
+          tables = read.tables;
           dispatch({ type: "workbook read", read });
           // After a whole reading it may be another file, with texts of its own.
           if (isWhole) void readKept();
         },
-        checked: (findings) => dispatch({ type: "workbook checked", findings }),
+        // Named once here: the view, its count and what is announced all go by the names.
+        checked: (findings) => dispatch({ type: "workbook checked", findings: nameFindings(findings, tables) }),
         failed: (problem) => dispatch({ type: "told", kind: "problem", sentence: sayProblem(problem) }),
         ended: () => dispatch({ type: "reading ended" }),
       },

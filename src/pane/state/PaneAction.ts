@@ -1,5 +1,5 @@
-import type { Finding } from "../../checks/finding";
 import type { WriteReceipt } from "../../sheet/cellEdit";
+import type { OpenFinding } from "../check/OpenFinding";
 import type { Notice } from "./Notice";
 import type { ReadTables } from "./ReadTables";
 
@@ -12,7 +12,7 @@ export type PaneAction =
   | { readonly type: "reading began" }
   | { readonly type: "reading ended" }
   | { readonly type: "workbook read"; readonly read: ReadTables }
-  | { readonly type: "workbook checked"; readonly findings: readonly Finding[] }
+  | { readonly type: "workbook checked"; readonly findings: readonly OpenFinding[] }
   | { readonly type: "told"; readonly kind: Notice["kind"]; readonly sentence: string }
   | { readonly type: "notice dismissed"; readonly id: number }
   | { readonly type: "step written"; readonly receipt: WriteReceipt }

@@ -9,6 +9,7 @@ export function initialPaneState(viewId: string, today: number): PaneState {
     isDayChosen: false,
     read: null,
     findings: null,
+    checkedRead: null,
     isReading: false,
     notices: [],
     nextNoticeId: 1,

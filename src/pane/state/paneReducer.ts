@@ -2,6 +2,8 @@ import { sheetDay } from "../today/sheetDay";
 import type { Notice } from "./Notice";
 import type { PaneAction } from "./PaneAction";
 import type { PaneState } from "./PaneState";
+import type { ReadTables } from "./ReadTables";
+import { stepStands } from "./stepStands";
 
 /** More than this many messages at once push the work out of a narrow pane; the oldest go first. */
 const MOST_NOTICES = 3;
@@ -30,14 +32,15 @@ export function paneReducer(state: PaneState, action: PaneAction): PaneState {
               read: action.read,
               isDayChosen: false,
               findings: null,
+              checkedRead: null,
               notices: [],
               lastStep: null,
               kept: {},
             }
-          : { ...state, read: action.read },
+          : { ...state, read: action.read, lastStep: stepAfter(state.lastStep, action.read) },
       );
     case "workbook checked":
-      return { ...state, findings: action.findings };
+      return { ...state, findings: action.findings, checkedRead: state.read };
     case "told":
       return told(state, action.kind, action.sentence);
     case "notice dismissed":
@@ -45,7 +48,7 @@ export function paneReducer(state: PaneState, action: PaneAction): PaneState {
     case "step written":
       return {
         ...withoutProblems(state),
-        lastStep: { receipt: action.receipt, label: action.receipt.label, isPutBack: false },
+        lastStep: { receipt: action.receipt, label: action.receipt.label, isPutBack: false, isSeen: false },
       };
     case "step put back":
       // The label of the step stays, whatever the host calls the putting back.
@@ -53,13 +56,25 @@ export function paneReducer(state: PaneState, action: PaneAction): PaneState {
         ? state
         : {
             ...withoutProblems(state),
-            lastStep: { ...state.lastStep, receipt: action.receipt, isPutBack: !state.lastStep.isPutBack },
+            lastStep: {
+              ...state.lastStep,
+              receipt: action.receipt,
+              isPutBack: !state.lastStep.isPutBack,
+              isSeen: false,
+            },
           };
     case "restore dismissed":
       return { ...state, lastStep: null };
     case "text kept":
       return { ...state, kept: { ...state.kept, [action.key]: action.text } };
   }
+}
+
+/** Gone once the user took the step back without the pane, since there is nothing left to put back. */
+function stepAfter(step: PaneState["lastStep"], { workbook }: ReadTables): PaneState["lastStep"] {
+  if (step === null) return null;
+  if (stepStands(step.receipt, workbook)) return step.isSeen ? step : { ...step, isSeen: true };
+  return step.isSeen ? null : step;
 }
 
 /** A day chosen by hand stays; else the pane counts for the day the sheet's own functions count for, or today. */

@@ -1,8 +1,9 @@
-import type { Finding } from "../../../src/checks/finding";
+import type { OpenFinding } from "../../../src/pane/check/OpenFinding";
 import { initialPaneState } from "../../../src/pane/state/initialPaneState";
 import type { PaneAction } from "../../../src/pane/state/PaneAction";
 import { paneReducer } from "../../../src/pane/state/paneReducer";
 import type { PaneState } from "../../../src/pane/state/PaneState";
+import type { Cell } from "../../../src/sheet/cell";
 
 const start = initialPaneState("today", 46086);
 const after = (state: PaneState, ...actions: readonly PaneAction[]): PaneState => actions.reduce(paneReducer, state);
@@ -69,7 +70,7 @@ test("a problem keeps what is shown", () => {
   const shown = after(
     start,
     { type: "workbook read", read: workbook("a.xlsx") },
-    { type: "workbook checked", findings: [{} as Finding] },
+    { type: "workbook checked", findings: [{} as OpenFinding] },
   );
   const later = after(shown, { type: "told", kind: "problem", sentence: "The sheet is protected." });
   expect(later.findings).toBe(shown.findings);
@@ -110,11 +111,11 @@ test("a dismissed message goes and the others stay", () => {
 test("a step that was written offers to put it back, and putting it back offers to do it again", () => {
   const receipt = { label: "Make 3 dates", prior: [] };
   const written = after(start, { type: "told", kind: "problem", sentence: "old" }, { type: "step written", receipt });
-  expect(written.lastStep).toEqual({ receipt, label: "Make 3 dates", isPutBack: false });
+  expect(written.lastStep).toEqual({ receipt, label: "Make 3 dates", isPutBack: false, isSeen: false });
   expect(written.notices).toEqual([]);
   const back = { label: "whatever the host says", prior: [] };
   const restored = after(written, { type: "step put back", receipt: back });
-  expect(restored.lastStep).toEqual({ receipt: back, label: "Make 3 dates", isPutBack: true });
+  expect(restored.lastStep).toEqual({ receipt: back, label: "Make 3 dates", isPutBack: true, isSeen: false });
   expect(after(restored, { type: "step put back", receipt }).lastStep?.isPutBack).toBe(false);
   expect(after(restored, { type: "restore dismissed" }).lastStep).toBeNull();
 });
@@ -135,4 +136,58 @@ test("another file starts clean: no findings, messages, kept texts or step of th
     lastStep: null,
     kept: {},
   });
+});
+
+/** One sheet whose first cells, in a column, hold these. */
+const holding = (...values: readonly Cell[]) => {
+  const { sheets, ...of } = withOwnDay("a.xlsx", 46119).workbook;
+  const cells = values.map((value) => [value]);
+  const sheet = { ...sheets[0]!, values: cells, formulas: cells.map(() => [null]) };
+  return { ...workbook("a.xlsx"), workbook: { ...of, sheets: [sheet] } };
+};
+const twoDates = {
+  label: "Make 2 dates",
+  prior: [0, 1].map((row) => ({
+    at: { sheetId: "s", row, column: 0 },
+    expected: 46090 + row,
+    value: `${9 + row} Mar 2026`,
+  })),
+};
+
+test("the offer to put a step back goes once the sheet holds nothing of it any more, as after the user's own undo", () => {
+  const seen = after(
+    start,
+    { type: "workbook read", read: holding("9 Mar 2026", "10 Mar 2026") },
+    { type: "step written", receipt: twoDates },
+    { type: "workbook read", read: holding(46090, 46091) },
+  );
+  expect(seen.lastStep).toMatchObject({ label: "Make 2 dates" });
+  expect(after(seen, { type: "workbook read", read: holding(46090, 5) }).lastStep).toBe(seen.lastStep);
+  expect(after(seen, { type: "workbook read", read: holding("9 Mar 2026", "10 Mar 2026") }).lastStep).toBeNull();
+});
+
+test("a reading that began before the step was written does not take its offer away", () => {
+  const written = after(
+    start,
+    { type: "step written", receipt: twoDates },
+    { type: "workbook read", read: holding("9 Mar 2026", "10 Mar 2026") },
+  );
+  expect(written.lastStep).toMatchObject({ label: "Make 2 dates", isSeen: false });
+});
+
+test("a step that built something keeps its offer, whatever the cells hold", () => {
+  const built = after(
+    start,
+    { type: "step written", receipt: { label: "A new sheet", prior: [] } },
+    { type: "workbook read", read: holding(1) },
+    { type: "workbook read", read: holding(2) },
+  );
+  expect(built.lastStep).toMatchObject({ label: "A new sheet" });
+});
+
+test("the findings are told together with the reading they were found in", () => {
+  const first = after(start, { type: "workbook read", read: holding(1) }, { type: "workbook checked", findings: [] });
+  const later = after(first, { type: "workbook read", read: holding(2) });
+  expect(later.checkedRead).toBe(first.read);
+  expect(after(later, { type: "workbook checked", findings: [] }).checkedRead).toBe(later.read);
 });
