@@ -108,8 +108,12 @@ export function followWorkbook(
     // Hearing what was read may have changed the day; the check that follows is for that day already.
     isCheckWanted = false;
     if (read === null || isStopped) return;
-    checkRun = work.check(read, asOf, checkRun);
-    listener.checked(checkRun.findings);
+    const run = work.check(read, asOf, checkRun);
+    checkRun = run;
+    // Thousands of findings take whoever hears of them a while, too.
+    await pause();
+    if (isStopped) return;
+    listener.checked(run.findings);
     await pause();
   }
 

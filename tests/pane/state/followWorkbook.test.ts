@@ -14,6 +14,7 @@ const sheets = [
 
 function follow(port: ReturnType<typeof fakePort>) {
   const told: string[] = [];
+  const pauses: string[] = [];
   const reads: ReadTables[] = [];
   const checkedFor: number[] = [];
   const problems: Problem[] = [];
@@ -49,12 +50,25 @@ function follow(port: ReturnType<typeof fakePort>) {
       },
       ended: () => told.push("ended"),
     },
-    async () => undefined,
+    async () => {
+      pauses.push(`${told.at(-1)}, ${checkedFor.length} checked`);
+    },
   );
-  return { follower, told, reads, checkedFor, problems, foundWith };
+  return { follower, pauses, told, reads, checkedFor, problems, foundWith };
 }
 
 const settle = () => new Promise((resolve) => setTimeout(resolve, 5));
+
+test("the host may breathe before what was read is shown, before it is checked, and before the findings are shown", async () => {
+  const { pauses } = follow(fakePort(sheets));
+  await settle();
+  expect(pauses).toEqual([
+    "began, 0 checked",
+    "read whole, 0 checked",
+    "read whole, 1 checked",
+    "checked Pieces, Lenders, 1 checked",
+  ]);
+});
 
 test("the workbook is read whole and checked at once", async () => {
   const { told } = follow(fakePort(sheets));
