@@ -51,6 +51,15 @@ describe.each([
       .locator(":is(button, summary):visible")
       .evaluateAll((targets) => targets.filter((target) => target.getBoundingClientRect().height < 23.5).length);
     expect(small).toBe(0);
+    const cutWords = await today.getByRole("img", { name: /^The day from/ }).evaluate((picture) => {
+      const { left, right } = picture.getBoundingClientRect();
+      return [...picture.querySelectorAll("text")]
+        .filter(
+          (word) => word.getBoundingClientRect().left < left - 0.5 || word.getBoundingClientRect().right > right + 0.5,
+        )
+        .map((word) => word.textContent);
+    });
+    expect(cutWords).toEqual([]);
     expect(complaints).toEqual([]);
     await page.close();
   });

@@ -29,6 +29,8 @@ const GAP = 6;
 const NUMBER_WIDTH = 14;
 /** Hours so near are written only every other one, or third. */
 const LEAST_HOUR_WIDTH = 22;
+/** Half of the two figures of an hour: the last stands at the edge, and would be cut through there. */
+const HALF_HOUR_WORD = 7;
 
 interface DayPictureProps {
   readonly plan: PlannedDay;
@@ -76,7 +78,12 @@ export function DayPicture({ plan, wrap, now }: DayPictureProps) {
         {hoursOf(marks.from, marks.until, width - left).map((hour) => (
           <g key={hour}>
             <line x1={x(hour / 24)} x2={x(hour / 24)} y1={TOP} y2={foot} className={styles.hour} />
-            <text x={x(hour / 24)} y={foot + 12} textAnchor="middle" className={styles.text}>
+            <text
+              x={Math.min(x(hour / 24), width - HALF_HOUR_WORD)}
+              y={foot + 12}
+              textAnchor="middle"
+              className={styles.text}
+            >
               {sayClock((hour % 24) / 24).slice(0, 2)}
             </text>
           </g>
