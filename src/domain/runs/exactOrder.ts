@@ -12,7 +12,7 @@ import { stopWorths } from "./stopWorths";
 /** About three seconds of one core. */
 const MOST_STEPS = 50_000_000;
 const MOST_TRIES = 200_000;
-const MOST_WAYS = 3_000_000;
+const MOST_WAYS = 10_000_000;
 
 /**
  * The order that meets the most and the most urgent, ends soonest and travels least, proved; null where that would take too long.

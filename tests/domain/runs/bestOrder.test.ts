@@ -91,6 +91,44 @@ describe("bestOrder where every way takes as long", () => {
   });
 });
 
+describe("bestOrder where very many ways take as long", () => {
+  it("is settled for twenty shops with their hours, each way of ten or of twenty minutes", () => {
+    const hour = 3_600_000;
+    // Ways between the places, in tens of minutes, each row up to the place itself.
+    const ways = (
+      "1 22 121 1111 11112 221211 2122212 11221222 221221112 1111121121 21111122211 212111111121 1221121121121 " +
+      "11122221211222 212121222211221 2212121122111111 11221222221112121 211221112111212221 2221121211211112211 " +
+      "22221221121222112112"
+    ).split(" ");
+    const minutes = [10, 15, 5, 15, 5, 5, 15, 10, 15, 15, 20, 5, 20, 15, 5, 5, 5, 20, 20, 15];
+    const open = (
+      "9.5-13-14-18 11-13-14-18 11-17 10-18 9.5-18 10-17.5 11-17.5 10-18 11-17.5 10-13-14-16 10-16 " +
+      "10.5-13-14-16 11-19 10-16 9-18 11-17 11-18 10-17 10-18 10.5-16"
+    ).split(" ");
+    const visitMs = [0, ...minutes.map((each) => each * 60_000)];
+    const tens = (a: number, b: number): number => (a === b ? 0 : Number(ways[Math.max(a, b) - 1]![Math.min(a, b)]));
+    const places = visitMs.map((_, place) => place);
+    const run: Run = {
+      stopCount: 20,
+      travelMs: places.map((from) => places.map((to) => tens(from, to) * 600_000)),
+      visitMs,
+      beginMs: places.map((place) =>
+        place === 0
+          ? [0, Infinity]
+          : open[place - 1]!.split("-").map((at, edge) => Number(at) * hour - (edge % 2) * visitMs[place]!),
+      ),
+      rank: places.map(() => 0),
+      leaveMs: 9 * hour,
+      backByMs: Infinity,
+      returns: true,
+    };
+    const best = bestOrder(run);
+    expect(best).toMatchObject({ ...orderCost(run, best.order), isProved: true });
+    expect(best.order).toHaveLength(20);
+    expect(best.endMs).toBeLessThanOrEqual(improvedOrder(run, 2_000_000).endMs);
+  });
+});
+
 describe("improvedOrder", () => {
   it("gives an order that can be kept, with what it comes to, and the same each time", () => {
     fc.assert(
