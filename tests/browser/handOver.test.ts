@@ -84,6 +84,28 @@ test("slips are saved as values and as a page that prints one lender a page", as
   await page.close();
 });
 
+test("set cards are printed as many on a page as have room, and slips one on each", async () => {
+  const { page, view } = await browser.open(jobSheets, DAY);
+  const handOver = await view("Hand over");
+  const printed = async (label: string): Promise<string> => {
+    await choose(handOver, label);
+    await handOver.getByRole("button", { name: "Print…" }).click();
+    const frame = page.locator("iframe[aria-hidden]").last();
+    await frame.waitFor({ state: "attached" });
+    return (await frame.getAttribute("srcdoc")) ?? "";
+  };
+  const papers = [await printed("Set cards"), await printed("Return slips")];
+  const pageCounts: (number | undefined)[] = [];
+  for (const paper of papers) {
+    await page.setContent(paper);
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+    pageCounts.push(pdf.match(/\/Type\s*\/Page\b/g)?.length);
+  }
+  // Two looks, and two lenders.
+  expect(pageCounts).toEqual([1, 2]);
+  await page.close();
+});
+
 test("printing opens the host's window with the page, made for the paper chosen", async () => {
   const { page, view } = await browser.open(jobSheets, DAY);
   const handOver = await view("Hand over");

@@ -13,7 +13,11 @@ export function setCards(source: HandOverSource): HandOverDocument {
   const day = source.looks?.day ?? null;
   const title = `Set cards${day === null ? "" : ` ${isoFromSerial(day)}`}`;
   return {
-    paper: { title, pages: cards.map((card, at) => ({ title: card.name, blocks: cardBlocks(card, cards[at + 1]) })) },
+    paper: {
+      title,
+      pages: cards.map((card, at) => ({ title: card.name, blocks: cardBlocks(card, cards[at + 1]) })),
+      isCards: true,
+    },
     table: null,
     ownFile:
       cards.length === 0

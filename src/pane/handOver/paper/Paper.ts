@@ -20,7 +20,7 @@ export type PaperBlock =
   | { readonly kind: "pictures"; readonly pictures: readonly PaperPicture[] }
   | { readonly kind: "caution"; readonly text: string };
 
-/** A sheet of paper that begins anew: one slip, one bag, one letter. */
+/** What begins a sheet of paper anew: one slip, one bag, one letter. Of a paper of cards, what is kept whole. */
 export interface PaperPage {
   readonly title: string;
   readonly blocks: readonly PaperBlock[];
@@ -30,4 +30,6 @@ export interface PaperPage {
 export interface Paper {
   readonly title: string;
   readonly pages: readonly PaperPage[];
+  /** Whether pages are cards, as many of which stand on a sheet of paper as have room; left out: each begins one. */
+  readonly isCards?: boolean;
 }

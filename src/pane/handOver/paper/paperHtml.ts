@@ -21,7 +21,7 @@ export function paperHtml(paper: Paper, size: PaperSize): string {
   return (
     `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${POLICY}">` +
     `<meta name="viewport" content="width=device-width"><title>${escapeHtml(paper.title)}</title>` +
-    `<style>${paperStyle(size)}</style></head><body><main>${pages.join("")}</main></body></html>`
+    `<style>${paperStyle(size)}</style></head><body><main${paper.isCards === true ? ' class="cards"' : ""}>${pages.join("")}</main></body></html>`
   );
 }
 

@@ -19,6 +19,7 @@ table { border-collapse: collapse; width: 100%; font-size: 12px; }
 caption { text-align: left; font-weight: 600; padding: 4px 0; }
 th, td { border-bottom: 1px solid #999; padding: 4px 6px 4px 0; text-align: left; vertical-align: top; overflow-wrap: break-word; white-space: pre-line; }
 td.short { white-space: nowrap; }
+th.number, td.number { padding-right: 14px; }
 th { border-bottom: 2px solid #111; }
 td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
 thead { display: table-header-group; }
@@ -36,6 +37,8 @@ figure img { max-height: 150px; margin: 0 0 2px; }
   .wide { overflow: visible; }
   table { font-size: 9pt; }
   main > section + section { border-top: 0; margin-top: 0; padding-top: 0; break-before: page; }
+  main.cards > section { break-inside: avoid; font-size: 12pt; }
+  main.cards > section + section { border-top: 1px solid #111; margin-top: 8mm; padding-top: 6mm; break-before: auto; }
 }
 `;
 }
